@@ -1,0 +1,5 @@
+export type { Point, PxPoint, SlabPoint, TablePoint } from './point'
+export { pxPoint, slabPoint, tablePoint } from './point'
+export type { Region, Ring } from './region'
+export type { Isometry } from './isometry'
+export { CLIP_GRID_MM, JOIN_TOLERANCE_MM, SLIVER_AREA_MM2 } from './tolerance'
