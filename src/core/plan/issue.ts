@@ -1,0 +1,74 @@
+/** Where in the plan an issue sits, e.g. ['slabs', 's1', 'tapedDistances', 'd4']: names and ids, never indices. */
+export type PlanPath = readonly string[]
+
+/**
+ * Something in a legal plan that cannot be done or is unwise. Data only: describeIssue makes the sentence.
+ * `id` is stable for the same cause (code and path), so that the screen can keep its place.
+ */
+export interface Issue {
+  readonly id: string
+  readonly code: IssueCode
+  readonly severity: 'blocker' | 'warning' | 'note'
+  readonly at: PlanPath
+  readonly values: Readonly<Record<string, string | number>>
+}
+
+/** Every code has a sentence in text/en.ts and a test. Values are named beside it, with their units. */
+export const ISSUE_CODES = [
+  // scale
+  'scale-no-photo', // {}
+  'scale-too-few-marks', // {placed, needed}
+  'scale-distances-missing', // {markName}: this mark is not fixed by the distances
+  'scale-distance-disagrees', // {fromName, toName, statedMm, foundMm, differenceMm}
+  'scale-distance-doubtful', // {firstName, secondName, differenceMm}: one of two distances disagrees
+  'scale-marks-in-line', // {names}
+  'scale-marks-order', // {names}: corners in an order that crosses or is mirrored
+  'scale-reference-small', // {shareOfSlab}
+  'scale-distances-impossible', // {names}: no such figure exists
+  // outline
+  'outline-missing', // {}
+  'outline-too-few-points', // {points}
+  'outline-crosses-itself', // {edgeA, edgeB, traceName}
+  'outline-no-area', // {traceName}
+  'outline-beyond-horizon', // {}: part of the outline lies where the slab's plane ends in the picture
+  'void-too-few-points', // {traceName}
+  'void-crosses-itself', // {traceName, edgeA, edgeB}
+  'void-outside-slab', // {traceName}
+  'void-deeper-than-slab', // {traceName, depthMm, thicknessMm}
+  'stations-too-few', // {stations}
+  'stations-out-of-order', // {alongMm}
+  'stations-edges-crossed', // {alongMm}
+  // table
+  'table-not-laid', // {}
+  'table-on-missing-slab', // {}
+  'table-larger-than-slab', // {lengthMm, widthMm, slabLengthMm, slabWidthMm}
+  'table-off-the-slab', // {}: no wood under it at all
+  'table-thicker-than-slab', // {thicknessMm, slabThicknessMm}
+  'table-thin-allowance', // {thicknessMm, slabThicknessMm, leftMm}
+  'table-outline-crosses-itself', // {edgeA, edgeB}
+  'table-oversize-not-covered', // {side, depthMm}
+  'side-short-of-wood', // {side, depthMm, lengthMm}
+  // cuts and pieces
+  'cut-misses-piece', // {cutName, pieceName}
+  'cut-piece-unknown', // {cutName}
+  'piece-anchor-lost', // {pieceName}
+  'piece-anchor-shared', // {pieceName, otherName}
+  'piece-outside-table', // {pieceName}
+  'pieces-overlap', // {pieceName, otherName, areaMm2}
+  // resin
+  'resin-cast-thicker-than-slab', // {castThicknessMm, slabThicknessMm}
+  'resin-cast-below-finished', // {castThicknessMm, thicknessMm}
+  'resin-edges-taken-vertical', // {}: note
+] as const
+
+export type IssueCode = (typeof ISSUE_CODES)[number]
+
+/** The only maker of issues: the id follows from the code and the place. */
+export function issueOf(
+  code: IssueCode,
+  severity: Issue['severity'],
+  at: PlanPath,
+  values: Issue['values'] = {},
+): Issue {
+  return { id: [code, ...at].join('/'), code, severity, at, values }
+}
