@@ -1,0 +1,43 @@
+import { existsSync, readdirSync, statSync } from 'node:fs'
+import { join } from 'node:path'
+import { inRoot, root } from './root.mjs'
+
+const sources = [
+  'src',
+  'public',
+  'demo-data',
+  'index.html',
+  'vite.config.ts',
+  'package-lock.json',
+  'tsconfig.json',
+]
+
+/**
+ * @param {string} path file or folder
+ * @returns {number} the latest change of it or of anything in it, ms since 1970; 0 when there is no such path
+ */
+const latestChangeMs = (path) => {
+  if (!existsSync(path)) return 0
+  const stats = statSync(path)
+  if (!stats.isDirectory()) return stats.mtimeMs
+  // A removed file shows only in the time of its folder.
+  return readdirSync(path).reduce(
+    (latest, name) => Math.max(latest, latestChangeMs(join(path, name))),
+    stats.mtimeMs,
+  )
+}
+
+/** Whether `dist` was built after the last change of anything that goes into it. */
+export const isBuilt = () => {
+  const built = inRoot('dist', 'index.html')
+  if (!existsSync(built)) return false
+  const builtMs = statSync(built).mtimeMs
+  return sources.every((source) => latestChangeMs(inRoot(source)) < builtMs)
+}
+
+/** Builds `dist` unless it is up to date. Packages must be installed. */
+export const buildIfStale = async () => {
+  if (isBuilt()) return
+  const { build } = await import('vite')
+  await build({ root, mode: 'production', logLevel: 'warn' })
+}
