@@ -5,8 +5,7 @@ export interface InputProblem {
 }
 
 export type Result<T, E = InputProblem> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly problem: E }
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: E }
 
 export const ok = <T>(value: T): { readonly ok: true; readonly value: T } => ({ ok: true, value })
 
