@@ -6,3 +6,18 @@ export const JOIN_TOLERANCE_MM = 1e-3
 
 /** Faces smaller than this are rounding slivers of the clipping kernel and are dropped, mm². A 10 m edge × one grid step. */
 export const SLIVER_AREA_MM2 = 1
+
+/**
+ * Greatest gap between a round offset corner and the chords drawn for it, mm. A chord lies inside its arc, so a grown
+ * face comes out at most (arc length × this) too small: 0.03 mm² for the whole circle of a 1 mm offset.
+ */
+export const ARC_TOLERANCE_MM = 0.005
+
+/** A mitred corner reaching further than this many offsets from its vertex is cut square instead. Sharper than 60°. */
+export const MITRE_LIMIT = 2
+
+/** A ring with more vertices than this is simplified before clipping: the kernel's time grows faster than the count. */
+export const CLIP_VERTEX_LIMIT = 5000
+
+/** How far a ring above the vertex limit may move when it is simplified before clipping, mm. */
+export const CLIP_SIMPLIFY_MM = 0.1
