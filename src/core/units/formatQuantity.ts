@@ -36,7 +36,7 @@ export function formatVolume(volumeLitres: number, display: LengthDisplay): stri
   const litres = litresText(volumeLitres)
   if (display.system === 'mm') return litres
   const gallons = litresToUsGallons(volumeLitres)
-  return Math.abs(countSteps(gallons, 100)) < 100
+  return Math.abs(countSteps(gallons, 1000)) < 1000
     ? `${fixedDecimals(litresToUsFluidOunces(volumeLitres), 1)} US fl oz (${litres})`
     : `${significantText(gallons, THREE_DIGITS)} US gal (${litres})`
 }
@@ -53,7 +53,7 @@ export function formatMass(massKg: number, display: LengthDisplay): string {
       : `${significantText(massKg, THREE_DIGITS)} kg`
   }
   const pounds = kgToPounds(massKg)
-  return Math.abs(countSteps(pounds, 100)) < 100
+  return Math.abs(countSteps(pounds, 1000)) < 1000
     ? `${fixedDecimals(kgToOunces(massKg), 1)} oz`
     : `${significantText(pounds, THREE_DIGITS)} lb`
 }

@@ -1,5 +1,5 @@
 import { InvariantError } from './invariantError'
-import { plainSigns } from './lengthText'
+import { hasAmbiguousComma, plainSigns } from './lengthText'
 import { ok, problem, type Result } from './result'
 
 const wholeCents = (cents: number): number => {
@@ -35,6 +35,16 @@ export interface MoneyLimits {
 
 const MONEY = /^(\d*)(?:[.,](\d*))?$/
 
+/** Whole cents of `1250`, `1250.5` or `1250,50`, without limits. */
+function centsOf(plain: string, text: string): Result<number> {
+  if (/^- ?[\d.,]+$/.test(plain)) return problem('money-negative', { text })
+  if (hasAmbiguousComma(plain)) return problem('money-ambiguous-comma', { text })
+  const [, whole = '', hundredths = ''] = MONEY.exec(plain) ?? []
+  if (whole + hundredths === '') return problem('money-not-understood', { text })
+  if (hundredths.length > 2) return problem('money-finer-than-cents', { text })
+  return ok(Number(whole) * 100 + Number(hundredths.padEnd(2, '0')))
+}
+
 /**
  * Reads an amount of money, to the cent, digit by digit (no binary fraction is made on the way).
  * @param text    digits with a dot or a comma before the cents; no currency sign
@@ -46,14 +56,9 @@ const MONEY = /^(\d*)(?:[.,](\d*))?$/
 export function parseMoneyCents(text: string, limits: MoneyLimits): Result<number> {
   const shown = text.trim().slice(0, 60)
   if (shown === '') return problem('money-empty')
-  const plain = plainSigns(text)
-  if (/^- ?[\d.,]+$/.test(plain)) return problem('money-negative', { text: shown })
-  if (/\d,\d{3}(?!\d)/.test(plain)) return problem('money-ambiguous-comma', { text: shown })
-  const [all, whole = '', hundredths = ''] = MONEY.exec(plain) ?? []
-  if (all === undefined || whole + hundredths === '') return problem('money-not-understood', { text: shown })
-  if (hundredths.length > 2) return problem('money-finer-than-cents', { text: shown })
-  const cents = Number(whole) * 100 + Number(hundredths.padEnd(2, '0'))
+  const cents = centsOf(plainSigns(text), shown)
+  if (!cents.ok) return cents
   const values = { text: shown, ...limits }
-  if (cents < limits.leastCents) return problem('money-too-small', values)
-  return cents > limits.greatestCents ? problem('money-too-large', values) : ok(cents)
+  if (cents.value < limits.leastCents) return problem('money-too-small', values)
+  return cents.value > limits.greatestCents ? problem('money-too-large', values) : cents
 }

@@ -136,6 +136,19 @@ describe('parseLength', () => {
     expect(parseLength('', MM)).toEqual({ ok: false, problem: { code: 'length-empty', values: {} } })
   })
 
+  it('UNI-7 refuses long wrong texts at once: a pattern that backtracks would not end', () => {
+    for (const start of [
+      '1'.repeat(58),
+      `1'`.repeat(29),
+      '1 '.repeat(29),
+      '1/'.repeat(29),
+      '1 1/1'.repeat(11),
+    ]) {
+      expect(codeOf(`${start}x`)).toBe('length-not-understood')
+    }
+    expect(codeOf('x'.repeat(1_000_000))).toBe('length-not-understood')
+  })
+
   it('UNI-7 reads zero as zero, with or without a minus', () => {
     expect(Object.is(valueOf('0', MM), 0)).toBe(true)
     expect(Object.is(valueOf('-0', MM), 0)).toBe(true)

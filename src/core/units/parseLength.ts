@@ -3,13 +3,14 @@ import type { LengthDisplay } from './lengthDisplay'
 import { commasAsPoints, hasAmbiguousComma, plainLength, plainSigns } from './lengthText'
 import { ok, problem, type Result } from './result'
 
-/** Longer than any length a maker types; bounds the work on pasted text. */
+/** Longer than a length that a maker types; bounds the work on pasted text. */
 const GREATEST_TEXT_LENGTH = 60
 
 const AMOUNT = String.raw`(?:\d+[ -])?\d+/\d+|\d+\.?\d*|\.\d+`
 const SINGLE = new RegExp(String.raw`^(${AMOUNT}) ?(mm|cm|m|'|")?$`)
 const FEET_AND_INCHES = new RegExp(String.raw`^(\d+) ?' ?-? ?(${AMOUNT}) ?"?$`)
-const SEVERAL = new RegExp(String.raw`^(?:(?:${AMOUNT}) ?(?:mm|cm|m|'|")?[ -]*)+$`)
+/** Taken out one by one rather than matched as a repeated group, which takes exponential time on a long wrong text. */
+const AMOUNTS_AND_UNITS = new RegExp(String.raw`${AMOUNT}|mm|cm|m|'|"|[ -]`, 'g')
 /** 7ft.5in may be five inches or half an inch. */
 const DOT_AFTER_UNIT = /[a-z'"]\.\d/
 const PARTS_OF_AMOUNT = /^(?:(\d+)[ -])?(\d+)\/(\d+)$/
@@ -48,7 +49,7 @@ function single(amountText: string, unit: string, text: string): Result<number> 
 function refusal(plain: string, text: string): Result<number> {
   const units = new Set(plain.match(/mm|cm|m|'|"/g) ?? [])
   const isMetricMixed = units.size > 1 && ['mm', 'cm', 'm'].some((unit) => units.has(unit))
-  return SEVERAL.test(plain) && isMetricMixed
+  return isMetricMixed && plain.replace(AMOUNTS_AND_UNITS, '') === ''
     ? problem('length-mixed-units', { text })
     : problem('length-not-understood', { text })
 }

@@ -5,7 +5,7 @@ const HALF_NUDGE = 4 * Number.EPSILON
 
 /**
  * The one place where a quantity is rounded: when its text is made.
- * @param value         any finite number
+ * @param value         a finite number
  * @param stepsPerUnit  graduations to the unit: 16 for sixteenths, 100 for two decimals; > 0
  * @returns whole number of graduations, halves away from zero, never -0
  * @throws InvariantError when the value is not finite
