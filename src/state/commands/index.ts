@@ -1,0 +1,58 @@
+export { layBoard, removeBoard, setBoard } from './boardCommands'
+export {
+  addLineCut,
+  layFootprint,
+  liftFootprint,
+  moveCutEarlier,
+  removeLineCut,
+  setKerf,
+  setLineCut,
+} from './cutCommands'
+export {
+  moveMark,
+  nextMarkName,
+  placeMark,
+  removeMark,
+  renameMark,
+  setMarkHeight,
+  setTapedDistance,
+} from './markCommands'
+export {
+  addOption,
+  removeOption,
+  renameOption,
+  setLeastJoint,
+  setResin,
+  setTableOutline,
+  setTableSide,
+  setTableThickness,
+} from './optionCommands'
+export {
+  dropPiece,
+  movePlacement,
+  pickPiece,
+  placePiece,
+  removePlacement,
+  renamePiece,
+} from './pieceCommands'
+export { renamePlan, setPlanNote } from './planCommands'
+export type { SlabFacts } from './slabCommands'
+export {
+  addPhotoSlab,
+  addStationSlab,
+  removeSlab,
+  renameSlab,
+  replacePhoto,
+  setSlabFacts,
+  setStations,
+} from './slabCommands'
+export {
+  addTrace,
+  deleteTracePoint,
+  insertTracePoint,
+  moveTracePoint,
+  removeTrace,
+  replaceTraceRing,
+  setDatum,
+  setTraceMeaning,
+} from './traceCommands'

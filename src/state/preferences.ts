@@ -1,0 +1,60 @@
+import * as z from 'zod/mini'
+import type { LengthDisplay } from '../core/units'
+
+export interface Preferences {
+  readonly display: LengthDisplay
+  readonly paper: 'a4' | 'letter'
+  /** High contrast for work in the sun. */
+  readonly bright: boolean
+}
+
+const KEY = 'waneline-preferences'
+
+const schema = z.object({
+  display: z.discriminatedUnion('system', [
+    z.object({ system: z.literal('mm') }),
+    z.object({ system: z.literal('inch'), fraction: z.union([z.literal(8), z.literal(16), z.literal(32)]) }),
+  ]),
+  paper: z.enum(['a4', 'letter']),
+  bright: z.boolean(),
+})
+
+/** Places that measure by the inch print on Letter; all others use mm and A4. */
+function startingPreferences(): Preferences {
+  const region = globalThis.navigator?.language ?? ''
+  const isInchCountry = /^(en|es)-(US|LR)$|^my|-MM$/.test(region)
+  return isInchCountry
+    ? { display: { system: 'inch', fraction: 16 }, paper: 'letter', bright: false }
+    : { display: { system: 'mm' }, paper: region.endsWith('-CA') ? 'letter' : 'a4', bright: false }
+}
+
+/** A browser that keeps nothing for us (private window, storage switched off) throws; we then start as if new. */
+function storedText(): string | null {
+  try {
+    return globalThis.localStorage?.getItem(KEY) ?? null
+  } catch {
+    return null
+  }
+}
+
+const parsed = (text: string): unknown => {
+  try {
+    return JSON.parse(text)
+  } catch {
+    return null
+  }
+}
+
+export function readPreferences(): Preferences {
+  const text = storedText()
+  const read = text === null ? null : schema.safeParse(parsed(text))
+  return read?.success === true ? read.data : startingPreferences()
+}
+
+export function keepPreferences({ display, paper, bright }: Preferences): void {
+  try {
+    globalThis.localStorage?.setItem(KEY, JSON.stringify({ display, paper, bright }))
+  } catch {
+    // Preferences are a convenience: a browser that cannot keep them still works.
+  }
+}
