@@ -5,7 +5,7 @@ import { root } from './root.mjs'
 import { nodeProgram } from './steps.mjs'
 
 installMissing()
-const parts = ['src/core', 'src/workers', 'src/ui', 'tests']
+const parts = ['src/core', 'src/workers', 'src/ui', 'tests', '.scripts']
 const failed = parts.filter((part) => {
   const [program, ...args] = nodeProgram('typescript', '-p', `${part}/tsconfig.json`, '--pretty', 'false')
   return spawnSync(/** @type {string} */ (program), args, { cwd: root, stdio: 'inherit' }).status !== 0
