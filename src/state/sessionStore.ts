@@ -5,34 +5,41 @@ import { type Preferences, keepPreferences, readPreferences } from './preference
 
 export type Stage = 'photo' | 'scale' | 'trace' | 'table' | 'cuts' | 'paper'
 
+/** The photo as taken, the slab straight from above, or the table with its pieces in place. */
+export type ViewName = 'photo' | 'above' | 'table'
+
 export type ToolName = 'select' | 'mark' | 'board' | 'datum' | 'outline' | 'void' | 'footprint' | 'piece'
 
+/** What is selected, of the slab and the option that are looked at. */
 export type Selection =
-  | { readonly kind: 'mark'; readonly slabId: string; readonly markId: string }
-  | { readonly kind: 'distance'; readonly slabId: string; readonly distanceId: string }
-  | { readonly kind: 'board'; readonly slabId: string; readonly boardId: string }
-  | { readonly kind: 'datum'; readonly slabId: string; readonly end: 'from' | 'to' | null }
-  | {
-      readonly kind: 'trace'
-      readonly slabId: string
-      readonly traceId: string
-      readonly index: number | null
-    }
-  | { readonly kind: 'footprint'; readonly optionId: string }
-  | { readonly kind: 'side'; readonly optionId: string; readonly side: TableSideName }
-  | { readonly kind: 'cut'; readonly optionId: string; readonly cutId: string }
+  | { readonly kind: 'mark'; readonly markId: string }
+  | { readonly kind: 'board'; readonly boardId: string }
+  | { readonly kind: 'distance'; readonly distanceId: string }
+  /** A point of the trace by its place in the ring, or the whole of it. */
+  | { readonly kind: 'trace'; readonly traceId: string; readonly point: number | null }
+  | { readonly kind: 'datum'; readonly end: 'from' | 'to' | null }
+  | { readonly kind: 'footprint' }
+  | { readonly kind: 'cut'; readonly cutId: string }
   /** `key` as in SlabPiece: a piece needs no name to be selected. */
-  | { readonly kind: 'piece'; readonly optionId: string; readonly key: string }
-  | { readonly kind: 'placement'; readonly optionId: string; readonly placementId: string }
+  | { readonly kind: 'piece'; readonly key: string }
+  | { readonly kind: 'placement'; readonly placementId: string }
+
+export interface BoardSize {
+  readonly lengthMm: number
+  readonly widthMm: number
+  readonly thicknessMm: number
+}
 
 /** What is neither saved nor undone; the preferences among it are kept by the browser. */
 export interface SessionState extends Preferences {
   readonly optionId: string | null
   readonly slabId: string | null
   readonly stage: Stage
-  readonly view: 'photo' | 'above'
+  readonly view: ViewName
   readonly tool: ToolName
   readonly selection: Selection | null
+  /** What the next board that is laid on the slab measures. */
+  readonly boardSize: BoardSize
   /** The plan as a gesture would leave it; shown instead of the plan while it lasts. */
   readonly draft: Plan | null
   readonly notice: InputProblem | null
@@ -46,11 +53,18 @@ export const sessionStore = createStore<SessionState>(() => ({
   view: 'photo',
   tool: 'select',
   selection: null,
+  boardSize: { lengthMm: 1000, widthMm: 500, thicknessMm: 18 },
   draft: null,
   notice: null,
 }))
 
 export const setDraft = (draft: Plan | null): void => sessionStore.setState({ draft })
+
+export const setSelection = (selection: Selection | null): void => sessionStore.setState({ selection })
+
+export const setTool = (tool: ToolName): void => sessionStore.setState({ tool })
+
+export const setView = (view: ViewName): void => sessionStore.setState({ view })
 
 export const setNotice = (notice: InputProblem | null): void => sessionStore.setState({ notice })
 

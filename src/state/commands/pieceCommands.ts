@@ -52,6 +52,24 @@ interface PlacementAt {
   readonly placementId: string
 }
 
+/** Names a piece, unless the option has it already, and lays it on the table: one step. */
+export const layPiece: Command<
+  PlacementAt & {
+    readonly slabId: string
+    readonly piece: { readonly id: string; readonly name: string; readonly anchor: SlabPoint }
+    readonly pose: Isometry
+  }
+> = {
+  name: 'layPiece',
+  history: 'step',
+  apply: (plan, { optionId, placementId, slabId, piece, pose }) => {
+    const isNamed = itemById(plan.options, optionId, 'option').pieces.some(({ id }) => id === piece.id)
+    const { id: pieceId, name, anchor } = piece
+    const named = isNamed ? plan : pickPiece.apply(plan, { optionId, pieceId, name, slabId, anchor })
+    return placePiece.apply(named, { optionId, placementId, pieceId, pose })
+  },
+}
+
 /** Lays a named piece on the table. `pose` is that of the slab frame in the table frame. */
 export const placePiece: Command<PlacementAt & { readonly pieceId: string; readonly pose: Isometry }> = {
   name: 'placePiece',

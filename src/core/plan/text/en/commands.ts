@@ -41,6 +41,7 @@ export const commandTexts = {
   'command-renamePiece': 'name a piece',
   'command-dropPiece': 'drop a piece',
   'command-placePiece': 'lay a piece in the gap',
+  'command-layPiece': 'lay a piece in the gap',
   'command-movePlacement': 'move a piece',
   'command-removePlacement': 'take a piece out of the gap',
   'command-setResin': 'change the resin',
