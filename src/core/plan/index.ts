@@ -9,3 +9,25 @@ export {
   plainFootprintCuts,
 } from './blankPlan'
 export { defaultNames } from './text/en/names'
+export { computePlan } from './computePlan'
+export { describeIssue } from './describeIssue'
+export type { Issue, IssueCode, PlanPath } from './issue'
+export { ISSUE_CODES } from './issue'
+export type { Part } from './part'
+export type {
+  CoverageResult,
+  FootprintResult,
+  MarkPosition,
+  OptionResult,
+  PiecesResult,
+  PlacedPiece,
+  PlanResult,
+  ResinResult,
+  SetOutCut,
+  SlabPiece,
+  SlabResult,
+  SlabScaleResult,
+  SlabShapeResult,
+  SlabVoid,
+  TapedDistanceCheck,
+} from './planResult'

@@ -1,3 +1,5 @@
+import type { ScaleProblemCode } from '../photo'
+
 /** Where in the plan an issue sits, e.g. ['slabs', 's1', 'tapedDistances', 'd4']: names and ids, never indices. */
 export type PlanPath = readonly string[]
 
@@ -15,16 +17,10 @@ export interface Issue {
 
 /** Every code has a sentence in text/en.ts and a test. Values are named beside it, with their units. */
 export const ISSUE_CODES = [
-  // scale
+  // scale: those of core/photo keep their own names (ScaleProblemCode)
   'scale-no-photo', // {}
-  'scale-too-few-marks', // {placed, needed}
-  'scale-distances-missing', // {markName}: this mark is not fixed by the distances
-  'scale-distance-disagrees', // {fromName, toName, statedMm, foundMm, differenceMm}
-  'scale-distance-doubtful', // {firstName, secondName, differenceMm}: one of two distances disagrees
-  'scale-marks-in-line', // {names}
-  'scale-marks-order', // {names}: corners in an order that crosses or is mirrored
-  'scale-reference-small', // {shareOfSlab}
-  'scale-distances-impossible', // {names}: no such figure exists
+  'scale-datum-missing', // {}
+  'scale-datum-unusable', // {reason}: a problem code of core/photo
   // outline
   'outline-missing', // {}
   'outline-too-few-points', // {points}
@@ -33,6 +29,7 @@ export const ISSUE_CODES = [
   'outline-beyond-horizon', // {}: part of the outline lies where the slab's plane ends in the picture
   'void-too-few-points', // {traceName}
   'void-crosses-itself', // {traceName, edgeA, edgeB}
+  'void-no-area', // {traceName}
   'void-outside-slab', // {traceName}
   'void-deeper-than-slab', // {traceName, depthMm, thicknessMm}
   'stations-too-few', // {stations}
@@ -42,12 +39,11 @@ export const ISSUE_CODES = [
   'table-not-laid', // {}
   'table-on-missing-slab', // {}
   'table-larger-than-slab', // {lengthMm, widthMm, slabLengthMm, slabWidthMm}
-  'table-off-the-slab', // {}: no wood under it at all
   'table-thicker-than-slab', // {thicknessMm, slabThicknessMm}
   'table-thin-allowance', // {thicknessMm, slabThicknessMm, leftMm}
-  'table-outline-crosses-itself', // {edgeA, edgeB}
-  'table-oversize-not-covered', // {side, depthMm}
-  'side-short-of-wood', // {side, depthMm, lengthMm}
+  'table-outline-unusable', // {reason}: a problem code of core/geometry
+  'table-oversize-not-covered', // {areaMm2}
+  'table-corner-radius', // {cornerRadiusMm, greatestMm}
   // cuts and pieces
   'cut-misses-piece', // {cutName, pieceName}
   'cut-piece-unknown', // {cutName}
@@ -58,10 +54,9 @@ export const ISSUE_CODES = [
   // resin
   'resin-cast-thicker-than-slab', // {castThicknessMm, slabThicknessMm}
   'resin-cast-below-finished', // {castThicknessMm, thicknessMm}
-  'resin-edges-taken-vertical', // {}: note
 ] as const
 
-export type IssueCode = (typeof ISSUE_CODES)[number]
+export type IssueCode = (typeof ISSUE_CODES)[number] | ScaleProblemCode
 
 /** The only maker of issues: the id follows from the code and the place. */
 export function issueOf(

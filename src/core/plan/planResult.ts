@@ -1,15 +1,11 @@
+import type { SetOutLine } from '../cuts'
 import type { PxPoint, Region, Ring, SlabPoint, TablePoint } from '../geometry'
+import type { Coverage, Verdict } from '../layout'
+import type { SlabFrame, SlabScale } from '../photo'
+import type { GapResin } from '../resin'
 import type { Issue } from './issue'
+import type { Part } from './part'
 import type { TableSideName } from './schema'
-
-/** A figure, the issues that keep it from being worked out, or a promise that a worker is on it. */
-export type Part<T> =
-  | { readonly state: 'ready'; readonly value: T }
-  | { readonly state: 'blocked'; readonly because: readonly string[] }
-  | { readonly state: 'pending' }
-
-/** Row-major 3×3 matrix of a plane homography. */
-export type Matrix3 = readonly [number, number, number, number, number, number, number, number, number]
 
 export interface TapedDistanceCheck {
   readonly distanceId: string
@@ -22,18 +18,20 @@ export interface TapedDistanceCheck {
 
 export interface SlabScaleResult {
   readonly photoId: string
-  /** Photo pixel → slab frame in mm, and back. */
-  readonly pxToSlab: Matrix3
-  readonly slabToPx: Matrix3
-  readonly markPositions: readonly {
-    readonly markId: string
-    readonly name: string
-    readonly at: SlabPoint
-  }[]
+  /** Camera and slab frame: slabPointFromPx(frame, px) and pxFromSlabPoint(frame, point) of core/photo. */
+  readonly frame: SlabFrame
+  readonly scale: SlabScale
+  readonly markPositions: readonly MarkPosition[]
   readonly distanceChecks: readonly TapedDistanceCheck[]
-  /** Photo pixels per mm near the middle of the marks. */
+  /** Photo pixels per mm at the middle of the marks. */
   readonly pxPerMm: number
   readonly datum: { readonly fromPx: PxPoint; readonly toPx: PxPoint; readonly lengthMm: number }
+}
+
+export interface MarkPosition {
+  readonly markId: string
+  readonly name: string
+  readonly at: SlabPoint
 }
 
 export interface SlabVoid {
@@ -75,31 +73,13 @@ export interface FootprintResult {
   readonly finishedWidthMm: number
 }
 
-/** A place on the slab as it is set out at the bench. */
-export interface StationPoint {
-  readonly at: SlabPoint
-  /** Along the datum from its first anchor; negative lies before it. */
-  readonly alongMm: number
-  /** From the datum; positive lies to the right of one who looks along it (y down in the slab frame). */
-  readonly offsetMm: number
-  /** Taped distances from the marks, nearest first. */
-  readonly fromMarks: readonly { readonly markName: string; readonly distanceMm: number }[]
-}
-
-export interface SetOutCut {
+export interface SetOutCut extends SetOutLine {
   readonly cutId: string
-  /** 1-based place in the order of work. */
+  /** 1-based place in the order of work, among the cuts that touch wood. */
   readonly number: number
+  /** The side of the footprint that it follows; null for a line of its own. */
   readonly side: TableSideName | null
-  readonly from: StationPoint
-  readonly to: StationPoint
-  readonly lengthMm: number
   readonly kerfMm: number
-  /** Seen when looking from `from` to `to`. */
-  readonly wasteSide: 'left' | 'right'
-  readonly angleToDatumRad: number
-  /** One taped length that is not used to set the line out: it must agree. */
-  readonly check: { readonly fromName: string; readonly toPoint: 'from' | 'to'; readonly distanceMm: number }
   /** Names of the pieces that fall off. */
   readonly yields: readonly string[]
 }
@@ -114,6 +94,8 @@ export interface SlabPiece {
   /** A point well inside, for labels and for naming the piece. */
   readonly anchor: SlabPoint
   readonly use: 'table' | 'placed' | 'offcut'
+  /** The cut that set it free; null for uncut wood. */
+  readonly cutId: string | null
 }
 
 export interface PiecesResult {
@@ -121,6 +103,8 @@ export interface PiecesResult {
   readonly pieces: readonly SlabPiece[]
   readonly cuts: readonly SetOutCut[]
   readonly kerfAreaMm2: number
+  /** All leaves of the piece tree, also those too small for a name. */
+  readonly pieceAreaMm2: number
 }
 
 export interface PlacedPiece {
@@ -133,87 +117,20 @@ export interface PlacedPiece {
   readonly areaInBlankMm2: number
 }
 
-export interface Gap {
-  readonly kind: 'edge' | 'void'
-  readonly region: Region<TablePoint>
-  readonly areaMm2: number
-  /** Depth to be filled, mm. */
-  readonly depthMm: number
-}
-
-export interface SideGap {
-  readonly side: TableSideName
-  /** How far the wood stops short of the finished side, at most, and along how much of it. */
-  readonly greatestDepthMm: number
-  readonly lengthMm: number
-}
-
-export interface KeptEdge {
-  readonly side: TableSideName
-  readonly leastWidthMm: number
-  readonly meanWidthMm: number
-  /** Where it is narrowest, along the table. */
-  readonly leastAtMm: number
-}
-
-export interface CoverageResult {
-  readonly finishedAreaMm2: number
-  readonly blankAreaMm2: number
-  /** The slab's own wood in the finished outline, and in the blank. */
-  readonly woodInFinishedMm2: number
-  readonly woodInBlankMm2: number
-  readonly mainWood: readonly Region<TablePoint>[]
+export interface CoverageResult extends Coverage {
+  /** The pieces that are laid into the table, with the whole of each in the table frame. */
   readonly placed: readonly PlacedPiece[]
-  readonly placedWoodInBlankMm2: number
-  /** What resin fills in the blank. Partial voids are voids with their own depth. */
-  readonly gaps: readonly Gap[]
   readonly edgeGapAreaMm2: number
   readonly voidGapAreaMm2: number
-  readonly sideGaps: readonly SideGap[]
-  readonly keptEdges: readonly KeptEdge[]
-  /** From the finished outline to the slab's edge at the tightest place; null where wood is short. */
-  readonly spare: { readonly distanceMm: number; readonly at: TablePoint } | null
   readonly slabWoodAreaMm2: number
-  /** The slab's wood that ends neither in the blank nor in kerf. */
+  readonly kerfAreaMm2: number
+  /** The slab's wood that ends neither in the blank nor in kerf, and its share of the slab's wood. */
   readonly leftOverAreaMm2: number
   readonly leftOverFraction: number
-  readonly kerfAreaMm2: number
 }
 
-export type Verdict =
-  | { readonly kind: 'covers'; readonly spareMm: number }
-  | {
-      readonly kind: 'covers-with-voids'
-      readonly spareMm: number
-      readonly voids: number
-      readonly voidAreaMm2: number
-    }
-  | {
-      readonly kind: 'needs-fill'
-      readonly edgeGapAreaMm2: number
-      readonly voids: number
-      readonly filledShare: number
-      readonly worstSide: TableSideName
-      readonly depthMm: number
-    }
-  | {
-      readonly kind: 'short'
-      readonly side: TableSideName
-      readonly depthMm: number
-      readonly lengthMm: number
-    }
-  | { readonly kind: 'off-slab' }
-
-export interface ResinResult {
+export interface ResinResult extends GapResin {
   readonly castThicknessMm: number
-  readonly edgeGapLitres: number
-  readonly voidLitres: number
-  /** What fills the gaps, without loss. */
-  readonly gapLitres: number
-  /** What is to be mixed, with loss. */
-  readonly mixLitres: number
-  readonly mixKg: number
-  readonly costCents: number | null
 }
 
 export interface OptionResult {

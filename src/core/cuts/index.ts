@@ -1,0 +1,6 @@
+export type { Line } from './lineCrossings'
+export { makeCut, type CutResult, type StraightCut, type WasteSide } from './makeCut'
+export { pieceTree, type Leaf, type MadeCut, type NamedCut, type PieceTree } from './pieceTree'
+export { setOutCut, type CheckDistance, type SetOutLine } from './setOutCut'
+export { splitRegion, type SplitRegion } from './splitRegion'
+export { stationPoint, type NamedMark, type StationPoint } from './stationPoint'

@@ -1,0 +1,16 @@
+export { blankRing } from './blankRing'
+export {
+  type Coverage,
+  type CoverageInput,
+  coverageOf,
+  gapAreaMm2,
+  type LaidPiece,
+  type Overlap,
+} from './coverage'
+export { CHORD_ERROR_MM, finishedRing, type TableOutline } from './finishedRing'
+export { type Gap, gapsOf, type TableVoid } from './gaps'
+export { type KeptEdge } from './keptEdges'
+export { type SideGap } from './sideGaps'
+export { startingPose } from './startingPose'
+export { type SideChoices, type SideFinish, TABLE_SIDES, type TableSide } from './tableSides'
+export { type Verdict, verdictOf } from './verdict'

@@ -1,0 +1,174 @@
+import { verdictOf } from '../layout'
+import { type Issue, issueOf } from './issue'
+import { optionCoverage } from './optionCoverage'
+import { optionFootprint } from './optionFootprint'
+import { optionPieces } from './optionPieces'
+import { optionResin } from './optionResin'
+import { after, blockedBy, type Found, type Part, ready } from './part'
+import type { FootprintResult, OptionResult, PlanResult, SlabResult, SlabShapeResult } from './planResult'
+import { rememberRecent } from './rememberRecent'
+import type { Option, Plan, Slab } from './schema'
+import { slabScalePart } from './slabScalePart'
+import { slabShape } from './slabShape'
+import { stationsShape } from './stationsShape'
+
+/** Results kept per part: more than the slabs and options of a long job, few enough to forget what was dragged past. */
+const SLABS_KEPT = 64
+const OPTIONS_KEPT = 32
+
+interface Figures<R> {
+  readonly result: R
+  readonly issues: readonly Issue[]
+}
+
+/**
+ * Every result of a plan; the only way to a figure.
+ * @param plan schema-valid; any such plan computes without throwing
+ * @returns parts that are ready, blocked by named issues, or pending; the same plan gives a deep-equal result
+ * Rules: PLN-1, PLN-2, PLN-3.
+ */
+export function computePlan(plan: Plan): PlanResult {
+  const slabs = plan.slabs.map((slab) => slabFigures({ slab }))
+  const options = plan.options.map((option) => {
+    const index = plan.slabs.findIndex(({ id }) => id === option.footprint?.slabId)
+    return optionFigures({
+      option,
+      slab: plan.slabs[index] ?? null,
+      slabResult: slabs[index]?.result ?? null,
+    })
+  })
+  return {
+    slabs: new Map(slabs.map(({ result }) => [result.slabId, result])),
+    options: new Map(options.map(({ result }) => [result.optionId, result])),
+    issues: [...slabs, ...options].flatMap(({ issues }) => issues),
+  }
+}
+
+const scaleFigures = rememberRecent(slabScalePart, SLABS_KEPT)
+const shapeFigures = rememberRecent(slabShape, SLABS_KEPT)
+const slabFigures = rememberRecent(slabFiguresOf, SLABS_KEPT)
+
+function slabFiguresOf({ slab }: { readonly slab: Slab }): Figures<SlabResult> {
+  const { id: slabId, capture, marks, tapedDistances, boards, thicknessMm } = slab
+  if (capture.kind === 'stations') {
+    const { part, issues } = stationsShape(slabId, capture.stations)
+    return { result: { slabId, scale: { state: 'blocked', because: [] }, shape: part }, issues }
+  }
+  const photo = capture.photos[0] ?? null
+  const scale = scaleFigures({ slabId, marks, tapedDistances, boards, photo, datum: capture.datum })
+  const shape = after(scale.part, ({ photoId, frame }) =>
+    shapeFigures({ slabId, thicknessMm, traces: capture.traces, photoId, frame }),
+  )
+  return {
+    result: { slabId, scale: scale.part, shape: shape.part },
+    issues: [...scale.issues, ...shape.issues],
+  }
+}
+
+interface OptionInput {
+  readonly option: Option
+  readonly slab: Slab | null
+  readonly slabResult: SlabResult | null
+}
+
+const footprintFigures = rememberRecent(optionFootprint, OPTIONS_KEPT)
+const piecesFigures = rememberRecent(optionPieces, OPTIONS_KEPT)
+const coverageFigures = rememberRecent(optionCoverage, OPTIONS_KEPT)
+const resinFigures = rememberRecent(optionResin, OPTIONS_KEPT)
+const optionFigures = rememberRecent(optionFiguresOf, OPTIONS_KEPT)
+
+function optionFiguresOf({ option, slab, slabResult }: OptionInput): Figures<OptionResult> {
+  const laid = option.footprint
+  if (laid === null || slab === null || slabResult === null) {
+    const code = laid === null ? 'table-not-laid' : 'table-on-missing-slab'
+    return blockedOption(option.id, blockedBy([issueOf(code, 'blocker', ['options', option.id])]))
+  }
+  const footprint = after(slabResult.shape, (shape) =>
+    footprintFigures({ optionId: option.id, table: option.table, footprint: laid, shape }),
+  )
+  if (footprint.part.state !== 'ready' || slabResult.shape.state !== 'ready') {
+    return blockedOption(option.id, footprint)
+  }
+  return laidOption({ option, slab, slabResult }, laid, {
+    footprint: footprint.part.value,
+    footprintIssues: footprint.issues,
+    shape: slabResult.shape.value,
+  })
+}
+
+interface LaidTable {
+  readonly footprint: FootprintResult
+  readonly footprintIssues: readonly Issue[]
+  readonly shape: SlabShapeResult
+}
+
+function laidOption(
+  { option, slab, slabResult }: OptionInput & { readonly slab: Slab; readonly slabResult: SlabResult },
+  { pose }: NonNullable<Option['footprint']>,
+  { footprint, footprintIssues, shape }: LaidTable,
+): Figures<OptionResult> {
+  const { sides } = option.table
+  const common = { optionId: option.id, sides, placements: option.placements, footprint, pose, shape }
+  const pieces = piecesFigures({
+    ...common,
+    cuts: option.cuts,
+    pieces: option.pieces,
+    marks: slabResult.scale.state === 'ready' ? slabResult.scale.value.markPositions : NO_MARKS,
+  })
+  const coverage = after(pieces.part, (value) => coverageFigures({ ...common, pieces: value }))
+  const resin = after(coverage.part, (value) =>
+    resinFigures({
+      optionId: option.id,
+      resin: option.resin,
+      tableThicknessMm: option.table.thicknessMm,
+      slabThicknessMm: slab.thicknessMm,
+      coverage: value,
+    }),
+  )
+  const verdict = after(coverage.part, (value) => ready(verdictOf(value, sides)))
+  return {
+    result: {
+      optionId: option.id,
+      footprint: { state: 'ready', value: footprint },
+      pieces: pieces.part,
+      coverage: coverage.part,
+      verdict: verdict.part,
+      resin: resin.part,
+    },
+    issues: [
+      ...footprintIssues,
+      ...thicknessIssues(option, slab),
+      ...pieces.issues,
+      ...coverage.issues,
+      ...resin.issues,
+    ],
+  }
+}
+
+const NO_MARKS: readonly never[] = []
+
+function blockedOption(optionId: string, { part, issues }: Found<unknown>): Figures<OptionResult> {
+  const blocked: Part<never> = part.state === 'blocked' ? part : { state: 'pending' }
+  return {
+    result: {
+      optionId,
+      footprint: blocked,
+      pieces: blocked,
+      coverage: blocked,
+      verdict: blocked,
+      resin: blocked,
+    },
+    issues,
+  }
+}
+
+/** Wood taken off both faces until they are flat and clean, mm: less than this is cutting it fine (common practice). */
+const FLATTENING_ALLOWANCE_MM = 6
+
+function thicknessIssues({ id, table }: Option, slab: Slab): readonly Issue[] {
+  const leftMm = slab.thicknessMm - table.thicknessMm
+  const at = ['options', id, 'table', 'thicknessMm']
+  const values = { thicknessMm: table.thicknessMm, slabThicknessMm: slab.thicknessMm, leftMm }
+  if (leftMm < 0) return [issueOf('table-thicker-than-slab', 'warning', at, values)]
+  return leftMm < FLATTENING_ALLOWANCE_MM ? [issueOf('table-thin-allowance', 'note', at, values)] : []
+}

@@ -1,0 +1,123 @@
+import { pointDistanceMm, slabPoint } from '../geometry'
+import {
+  planePointOf,
+  pxFromSlabPoint,
+  type ScaleProblem,
+  type SlabFrame,
+  slabFrame,
+  type SlabScale,
+  slabScaleFromMarks,
+  slabPointFromPlane,
+} from '../photo'
+import { type Issue, issueOf } from './issue'
+import { blockedBy, type Found, ready } from './part'
+import type { MarkPosition, SlabScaleResult, TapedDistanceCheck } from './planResult'
+import type { Photo, Slab } from './schema'
+
+type Datum = NonNullable<Extract<Slab['capture'], { kind: 'photo' }>['datum']>
+
+export interface ScalePartInput {
+  readonly slabId: string
+  readonly marks: Slab['marks']
+  readonly tapedDistances: Slab['tapedDistances']
+  readonly boards: Slab['boards']
+  readonly photo: Photo | null
+  readonly datum: Datum | null
+}
+
+/** True scale of the slab's photo, and the slab frame laid along its datum. */
+export function slabScalePart(input: ScalePartInput): Found<SlabScaleResult> {
+  const at = ['slabs', input.slabId]
+  const { photo, datum } = input
+  if (photo === null) return blockedBy([issueOf('scale-no-photo', 'blocker', at)])
+  const { scale, problems } = slabScaleFromMarks({
+    marks: input.marks,
+    tapedDistances: input.tapedDistances,
+    boards: input.boards,
+    observations: photo.observations,
+    imageWidthPx: photo.widthPx,
+    imageHeightPx: photo.heightPx,
+  })
+  const issues = problems.map((found) => scaleIssue(found, input))
+  if (scale === null) return blockedBy(issues)
+  if (datum === null) return blockedBy([...issues, issueOf('scale-datum-missing', 'blocker', at)])
+  const frame = slabFrame(scale, datum)
+  if (!frame.ok) {
+    const issue = issueOf('scale-datum-unusable', 'blocker', at, { reason: frame.problem.code })
+    return blockedBy([...issues, issue])
+  }
+  return ready(scaleResult(input, photo, datum, { scale, frame: frame.value }), issues)
+}
+
+function scaleResult(
+  { marks, tapedDistances }: ScalePartInput,
+  photo: Photo,
+  datum: Datum,
+  { scale, frame }: { readonly scale: SlabScale; readonly frame: SlabFrame },
+): SlabScaleResult {
+  const markPositions = scale.markPositions.map(({ markId, at }): MarkPosition => {
+    const name = marks.find(({ id }) => id === markId)?.name ?? ''
+    return { markId, name, at: slabPointFromPlane(frame, at) }
+  })
+  return {
+    photoId: photo.id,
+    frame,
+    scale,
+    markPositions,
+    distanceChecks: distanceChecks(scale, marks, tapedDistances),
+    pxPerMm: pxPerMmAt(frame, markPositions),
+    datum: { fromPx: datum.fromPx, toPx: datum.toPx, lengthMm: datumLengthMm(scale, datum) },
+  }
+}
+
+function distanceChecks(
+  scale: SlabScale,
+  marks: Slab['marks'],
+  tapedDistances: Slab['tapedDistances'],
+): readonly TapedDistanceCheck[] {
+  const nameOf = (id: string): string => marks.find((mark) => mark.id === id)?.name ?? ''
+  return scale.distanceResiduals.flatMap(({ distanceId, residualMm }) => {
+    const said = tapedDistances.find(({ id }) => id === distanceId)
+    if (said === undefined) return []
+    return [
+      {
+        distanceId,
+        fromName: nameOf(said.markIds[0]),
+        toName: nameOf(said.markIds[1]),
+        statedMm: said.lengthMm,
+        foundMm: said.lengthMm - residualMm,
+      },
+    ]
+  })
+}
+
+function datumLengthMm(scale: SlabScale, datum: Datum): number {
+  const ends = [datum.fromPx, datum.toPx].map((px) => planePointOf(scale, px))
+  const [from, to] = ends
+  return from === undefined || to === undefined ? 0 : pointDistanceMm(from, to)
+}
+
+/** How many photo pixels a millimetre along the datum takes, at the middle of the marks. */
+function pxPerMmAt(frame: SlabFrame, marks: readonly MarkPosition[]): number {
+  const middle = [0, 1].map((axis) => marks.reduce((sum, { at }) => sum + (at[axis] ?? 0), 0) / marks.length)
+  const [x = 0, y = 0] = middle
+  const a = pxFromSlabPoint(frame, slabPoint(x - 5, y))
+  const b = pxFromSlabPoint(frame, slabPoint(x + 5, y))
+  return pointDistanceMm(a, b) / 10
+}
+
+/** A problem of the scale, placed on the plan: ids become the maker's names. */
+function scaleIssue(found: ScaleProblem, { slabId, marks, tapedDistances }: ScalePartInput): Issue {
+  const nameOf = (id: string): string => marks.find((mark) => mark.id === id)?.name ?? '?'
+  const distanceNames = found.distanceIds.map((id) => {
+    const said = tapedDistances.find((distance) => distance.id === id)
+    return said === undefined ? '?' : `${nameOf(said.markIds[0])}–${nameOf(said.markIds[1])}`
+  })
+  const first = found.distanceIds[0]
+  const at = first === undefined ? ['slabs', slabId, 'marks'] : ['slabs', slabId, 'tapedDistances', first]
+  return issueOf(found.code, found.severity, at, {
+    ...found.values,
+    markNames: found.markIds.map(nameOf).join(', '),
+    distanceNames: distanceNames.join(', '),
+  })
+}
