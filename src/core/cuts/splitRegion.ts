@@ -1,5 +1,6 @@
 import {
   isPointInRing,
+  JOIN_TOLERANCE_MM,
   type Point,
   type Region,
   type Ring,
@@ -29,7 +30,7 @@ export interface SplitRegion<P extends Point> {
 export function splitRegion<P extends Point>(region: Region<P>, line: Line<P>): SplitRegion<P> {
   const rings = [region.outer, ...region.holes]
   const sides = rings.map((ring) => ring.map((point) => signedDistanceToLineMm(point, line.from, line.to)))
-  const crossings = lineCrossings(rings, sides, line)
+  const crossings = inStretchOrder(lineCrossings(rings, sides, line))
   const crossingsMm = crossings.map((crossing) => crossing.alongMm)
   if (crossings.length === 0) {
     const onRight = (sides[0]?.[0] ?? 0) >= 0
@@ -45,12 +46,26 @@ export function splitRegion<P extends Point>(region: Region<P>, line: Line<P>): 
   }
 }
 
-/** At one end of every inside stretch the outline comes over to the right, at the other it goes back. */
+/**
+ * Crossings in the order in which they bound the wood: by the sign rule of rings, walking along the line one meets an
+ * outline that goes over to the left where the line enters wood, and one that comes back where it leaves it. At a
+ * vertex on the line both crossings lie at one place, and sorting alone cannot tell which comes first.
+ */
+function inStretchOrder<P extends Point>(sorted: readonly Crossing<P>[]): readonly Crossing<P>[] {
+  const ordered = [...sorted]
+  for (let index = 0; index + 1 < ordered.length; index++) {
+    const [here, next] = [ordered[index], ordered[index + 1]]
+    if (here === undefined || next === undefined || here.intoRight === (index % 2 === 1)) continue
+    if (next.alongMm - here.alongMm > JOIN_TOLERANCE_MM) continue
+    ordered[index] = next
+    ordered[index + 1] = here
+  }
+  return ordered
+}
+
 function pairsAgree(crossings: readonly Crossing[]): boolean {
-  const first = crossings[0]?.intoRight
   return (
-    crossings.length % 2 === 0 &&
-    crossings.every(({ intoRight }, index) => (intoRight === first) === (index % 2 === 0))
+    crossings.length % 2 === 0 && crossings.every(({ intoRight }, index) => intoRight === (index % 2 === 1))
   )
 }
 
