@@ -9,8 +9,10 @@ import type { Region, Ring } from './region'
 
 /** Stop when no place can be more than this share of the best distance better: enough for a label or a seed point. */
 const GAIN_WORTH_LOOKING_FOR = 0.02
-/** A limit for odd shapes (long and of one width); the best place so far is then the answer. */
-const CELL_LIMIT = 1500
+/** Squares split at each size, the most promising first. Only long strips of one width ever have more. */
+const SQUARES_AT_ONCE = 48
+/** Halvings of the first squares, whose side is the region's shorter one: down to a 4000th of it. */
+const HALVINGS = 12
 
 interface Place {
   readonly at: Point
@@ -18,35 +20,41 @@ interface Place {
   readonly clearMm: number
 }
 
-interface Cell extends Place {
+interface Square extends Place {
   readonly halfMm: number
 }
 
 /**
  * A point well inside a region: near the centre of about the largest circle that fits.
  * @param region mm
- * @returns a point strictly inside; its distance to the boundary is within 2 % of the greatest possible, unless the
- *   search met its cell limit (long strips of one width), where it is still a good one
+ * @returns a point strictly inside; its distance to the boundary is within 2 % of the greatest possible, unless more
+ *   squares stayed promising than are looked at (long strips of one width), where it is still a good one
  * @throws InvariantError when the region has no inside that doubles can hit
- * Method: squares split where the clear distance of their centre + half diagonal beats the best so far; started from the
- * middles of the widest runs along a few lines, which hit thin and bent shapes that squares would miss.
+ * Method: squares split where the clear distance of their centre + half diagonal beats the best so far, one size after
+ * the other; started from the middles of the widest runs along a few lines, which hit thin and bent shapes that squares
+ * would miss. At most about 2500 distances to the whole boundary, commonly a hundred.
  */
 export function interiorPoint<P extends Point>(region: Region<P>): P {
-  const { minX, minY, maxX, maxY } = regionBounds(region)
-  const sideMm = Math.min(maxX - minX, maxY - minY)
-  let best = bestOf(runMiddles(region).map((at) => placeAt(region, at)))
-  if (best === null) throw new InvariantError('a region without inside', { points: region.outer.length })
-  const cells = startingCells(region, sideMm)
-  for (let looked = 0; looked < CELL_LIMIT; looked += 1) {
-    const cell = takeMostPromising(cells)
-    if (cell === null || reachMm(cell) <= best.clearMm * (1 + GAIN_WORTH_LOOKING_FOR)) break
-    if (cell.clearMm > best.clearMm) best = cell
-    cells.push(...quarters(region, cell))
+  let best = runMiddles(region)
+    .map((at) => placeAt(region, at))
+    .reduce<Place>(clearer, { at: [NaN, NaN], clearMm: 0 })
+  if (best.clearMm === 0) throw new InvariantError('a region without inside', { points: region.outer.length })
+  let squares = startingSquares(region)
+  for (let halving = 0; halving < HALVINGS && squares.length > 0; halving += 1) {
+    best = squares.reduce<Place>(clearer, best)
+    const worthMm = best.clearMm * (1 + GAIN_WORTH_LOOKING_FOR)
+    squares = squares
+      .filter((square) => reachMm(square) > worthMm)
+      .toSorted((a, b) => reachMm(b) - reachMm(a))
+      .slice(0, SQUARES_AT_ONCE)
+      .flatMap((square) => quarters(region, square))
   }
   return brandedPoint<P>(best.at[0], best.at[1])
 }
 
-const reachMm = (cell: Cell): number => cell.clearMm + cell.halfMm * Math.SQRT2
+const clearer = (best: Place, next: Place): Place => (next.clearMm > best.clearMm ? next : best)
+
+const reachMm = (square: Square): number => square.clearMm + square.halfMm * Math.SQRT2
 
 function placeAt(region: Region, at: Point): Place {
   const distanceMm = [region.outer, ...region.holes].reduce(
@@ -56,45 +64,30 @@ function placeAt(region: Region, at: Point): Place {
   return { at, clearMm: isPointInRegion(at, region) ? distanceMm : -distanceMm }
 }
 
-const cellAt = (region: Region, x: number, y: number, halfMm: number): Cell => ({
+const squareAt = (region: Region, x: number, y: number, halfMm: number): Square => ({
   ...placeAt(region, [x, y]),
   halfMm,
 })
 
-function startingCells(region: Region, sideMm: number): Cell[] {
+function startingSquares(region: Region): readonly Square[] {
   const { minX, minY, maxX, maxY } = regionBounds(region)
-  // Long thin boxes would need thousands of squares; 64 along the longer side are a start, quartering does the rest.
-  const stepMm = Math.max(sideMm, Math.max(maxX - minX, maxY - minY) / 64)
-  const cells: Cell[] = []
+  // A long thin box would need thousands of squares; 64 along the longer side are a start, quartering does the rest.
+  const stepMm = Math.max(Math.min(maxX - minX, maxY - minY), Math.max(maxX - minX, maxY - minY) / 64)
+  const squares: Square[] = []
   for (let x = minX; x < maxX; x += stepMm)
     for (let y = minY; y < maxY; y += stepMm)
-      cells.push(cellAt(region, x + stepMm / 2, y + stepMm / 2, stepMm / 2))
-  return cells
+      squares.push(squareAt(region, x + stepMm / 2, y + stepMm / 2, stepMm / 2))
+  return squares
 }
 
-function takeMostPromising(cells: Cell[]): Cell | null {
-  let best = 0
-  cells.forEach((cell, i) => {
-    if (reachMm(cell) > reachMm(itemAt(cells, best))) best = i
-  })
-  return cells.splice(best, 1)[0] ?? null
-}
-
-function quarters(region: Region, { at: [x, y], halfMm }: Cell): readonly Cell[] {
+function quarters(region: Region, { at: [x, y], halfMm }: Square): readonly Square[] {
   const h = halfMm / 2
   return [
-    cellAt(region, x - h, y - h, h),
-    cellAt(region, x + h, y - h, h),
-    cellAt(region, x - h, y + h, h),
-    cellAt(region, x + h, y + h, h),
+    squareAt(region, x - h, y - h, h),
+    squareAt(region, x + h, y - h, h),
+    squareAt(region, x - h, y + h, h),
+    squareAt(region, x + h, y + h, h),
   ]
-}
-
-function bestOf(places: readonly Place[]): Place | null {
-  return places.reduce<Place | null>(
-    (best, place) => (place.clearMm > (best?.clearMm ?? 0) ? place : best),
-    null,
-  )
 }
 
 /** Middles of the widest inside run on level and upright lines that pass no vertex. */
