@@ -4,6 +4,7 @@ export type { Region, Ring } from './region'
 export type { Isometry } from './isometry'
 export {
   ARC_TOLERANCE_MM,
+  ARC_TOLERANCE_PER_OFFSET,
   CLIP_GRID_MM,
   CLIP_SIMPLIFY_MM,
   CLIP_VERTEX_LIMIT,
@@ -25,6 +26,7 @@ export { ringPerimeterMm } from './ringPerimeter'
 export type { Moments } from './ringMoments'
 export { ringCentroid, ringMoments } from './ringMoments'
 export { reverseRing } from './reverseRing'
+export { spanPoint } from './spanPoint'
 export type { Bounds } from './bounds'
 export { regionBounds, regionsBounds, ringBounds } from './bounds'
 export { isPointInRegion, isPointInRing } from './isPointInRing'

@@ -1,5 +1,5 @@
 import { type Leaf, type NamedMark, type NamedCut, pieceTree, setOutCut } from '../cuts'
-import { interiorPoint, isPointInRegion, regionAreaMm2, regionsAreaMm2 } from '../geometry'
+import { spanPoint, isPointInRegion, regionAreaMm2, regionsAreaMm2 } from '../geometry'
 import { namedCuts } from './footprintCuts'
 import { type Issue, issueOf } from './issue'
 import { type Found, ready } from './part'
@@ -97,7 +97,7 @@ function namePieces(
       name,
       region: leaf.region,
       areaMm2,
-      anchor: owner?.anchor ?? interiorPoint(leaf.region),
+      anchor: owner?.anchor ?? spanPoint(leaf.region),
       use: leaf.inHand ? 'table' : placed ? 'placed' : 'offcut',
       cutId: leaf.cutId,
     }
