@@ -45,7 +45,8 @@ export const regionsFromRings = <P extends Point>(rings: readonly Ring<P>[]): re
  *   'square': corners cut off square at deltaMm
  * @returns parts that neither overlap nor cross; none when everything was shrunk away; slivers left out
  * @throws InvariantError when deltaMm is not finite
- * Approximations: grid as for the booleans; round corners are chords at most ARC_TOLERANCE_MM inside their arc.
+ * Approximations: grid as for the booleans; round corners are chords inside their arc, off by at most
+ * ARC_TOLERANCE_MM (a 500th of the offset if that is less).
  * Method: union first (an offset of rings that touch or cross loses lobes), then the kernel's offset.
  * Rules: GEO-6, GEO-7.
  */

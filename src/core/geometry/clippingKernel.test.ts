@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { clipRings, offsetRings } from './clippingKernel'
+import { arcToleranceMm, clipRings, offsetRings } from './clippingKernel'
 import type { Point } from './point'
 import { regionsAreaMm2 } from './regionArea'
 import { reverseRing } from './reverseRing'
@@ -59,7 +59,8 @@ describe('clippingKernel', () => {
     expect(clipRings('unite', [circle(5000, 1000)], [])[0]?.outer).toHaveLength(5000)
   })
 
-  it('round corners keep within 0.005 mm of the arc, never outside it (GEO-7)', () => {
+  it('round corners keep within the arc tolerance, never outside it (GEO-7)', () => {
+    expect([-1, 5, 500].map(arcToleranceMm)).toEqual([0.002, 0.01, 0.02])
     for (const radiusMm of [1, 30, 500]) {
       const [grown] = offsetRings([box(0, 0, 10, 10)], radiusMm, 'round')
       const outer = grown?.outer ?? []
@@ -68,7 +69,9 @@ describe('clippingKernel', () => {
       for (const [x, y] of corner) expect(Math.abs(Math.hypot(x, y) - radiusMm)).toBeLessThan(2e-4)
       corner.slice(1).forEach(([x, y], i) => {
         const [x0, y0] = corner[i] ?? [x, y]
-        expect(radiusMm - Math.hypot((x + x0) / 2, (y + y0) / 2)).toBeLessThan(0.0053)
+        expect(radiusMm - Math.hypot((x + x0) / 2, (y + y0) / 2)).toBeLessThan(
+          arcToleranceMm(radiusMm) + 2e-4,
+        )
       })
     }
   })

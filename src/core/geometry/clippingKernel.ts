@@ -10,7 +10,14 @@ import { ringBounds } from './bounds'
 import type { Point } from './point'
 import type { Region, Ring } from './region'
 import { simplifyRing } from './simplifyRing'
-import { ARC_TOLERANCE_MM, CLIP_GRID_MM, CLIP_SIMPLIFY_MM, CLIP_VERTEX_LIMIT, MITRE_LIMIT } from './tolerance'
+import {
+  ARC_TOLERANCE_MM,
+  ARC_TOLERANCE_PER_OFFSET,
+  CLIP_GRID_MM,
+  CLIP_SIMPLIFY_MM,
+  CLIP_VERTEX_LIMIT,
+  MITRE_LIMIT,
+} from './tolerance'
 
 // The only file of the project that knows the clipping library.
 
@@ -53,7 +60,8 @@ export function clipRings<P extends Point>(
 /**
  * Rings grown (or shrunk, when deltaMm is negative), slivers included.
  * @param rings clean rings that neither cross nor overlap: a union's result; anything else loses lobes
- * Approximation: grid as above; round corners are chords at most ARC_TOLERANCE_MM inside their arc.
+ * Approximation: grid as above; round corners are chords inside their arc, off by at most
+ * `arcToleranceMm`.
  */
 export function offsetRings<P extends Point>(
   rings: readonly Ring<P>[],
@@ -61,12 +69,16 @@ export function offsetRings<P extends Point>(
   join: OffsetJoin,
 ): readonly Region<P>[] {
   const grid = new ClipGrid<P>(rings)
-  const offset = new ClipperOffset(MITRE_LIMIT, ARC_TOLERANCE_MM / CLIP_GRID_MM)
+  const offset = new ClipperOffset(MITRE_LIMIT, arcToleranceMm(deltaMm) / CLIP_GRID_MM)
   offset.addPaths(grid.pathsOf(rings), JOIN_TYPES[join], EndType.Polygon)
   const tree = new PolyTree64()
   offset.execute(deltaMm / CLIP_GRID_MM, tree)
   return grid.regionsOf(tree)
 }
+
+/** Greatest gap between a round corner of an offset and its chords, mm. */
+export const arcToleranceMm = (deltaMm: number): number =>
+  Math.min(ARC_TOLERANCE_MM, Math.abs(deltaMm) * ARC_TOLERANCE_PER_OFFSET)
 
 /**
  * The integer grid of one operation: centred on its rings, so that the kernel's products stay exact in doubles up to
