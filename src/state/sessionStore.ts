@@ -1,5 +1,5 @@
 import { createStore } from 'zustand/vanilla'
-import type { Plan, TableSideName } from '../core/plan'
+import type { Plan } from '../core/plan'
 import type { InputProblem } from '../core/units'
 import { type Preferences, keepPreferences, readPreferences } from './preferences'
 

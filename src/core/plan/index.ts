@@ -31,3 +31,6 @@ export type {
   SlabVoid,
   TapedDistanceCheck,
 } from './planResult'
+export type { LostPart, ParsedPlan } from './parsePlan'
+export { parsePlan } from './parsePlan'
+export { readPlanText } from './readPlanText'
