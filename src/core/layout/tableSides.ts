@@ -11,3 +11,6 @@ export interface SideChoice {
 }
 
 export type SideChoices = Readonly<Record<TableSide, SideChoice>>
+
+/** The two long sides of the table frame run along x, the start and the end along y. */
+export const isAlongX = (side: TableSide): boolean => side === 'far' || side === 'near'
