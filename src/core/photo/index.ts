@@ -1,0 +1,38 @@
+export type { Camera, Lens, Surface } from './camera'
+export { distortPx, planePointFromPx, pxFromPlanePoint, surfaceHeightMm, undistortPx } from './camera'
+export type { Homography, PointPair } from './homography'
+export {
+  applyHomography,
+  collinearTriple,
+  composeHomographies,
+  homographyFromPoints,
+  invertHomography,
+} from './homography'
+export type { MarkDistance, MarkLayout, MarkLayoutInput } from './markLayout'
+export { markPositionsFromDistances } from './markLayout'
+export type {
+  BoardReference,
+  Flatness,
+  ScaleInput,
+  ScaleProblem,
+  ScaleProblemCode,
+  TapedDistance,
+} from './scaleInput'
+export { DEFAULT_OUT_OF_FLAT_MM } from './scaleInput'
+export type { SlabScale, SlabScaleResult } from './slabScale'
+export { DEFAULT_CLICK_SD_PX, planePointOf, slabScaleFromMarks } from './slabScale'
+export type { SlabFrame } from './slabFrame'
+export {
+  planePointFromSlab,
+  pxFromSlabPoint,
+  slabFrame,
+  slabPointFromPlane,
+  slabPointFromPx,
+} from './slabFrame'
+export type { ImageFileFacts, ImageMediaType } from './inspectImageFile'
+export { inspectImageFile, MOST_MEGAPIXELS } from './inspectImageFile'
+export { withoutLocation } from './withoutLocation'
+export type { RectifyingTransform, RgbaImage, SlabWindow } from './rectify'
+export { rectifyingTransform, rectifyInto, undistortedFromSlab } from './rectify'
+export type { PixelArea, RectifyingTile } from './rectifyingTiles'
+export { rectifyingTiles } from './rectifyingTiles'

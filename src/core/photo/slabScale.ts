@@ -1,0 +1,135 @@
+import type { Point, PxPoint } from '../geometry'
+import { adjust, type Adjustment, type AdjustmentInput } from './adjustment'
+import { type Camera, homographyOfCamera, planePointFromPx, pxFromPlanePoint } from './camera'
+import { type Homography, invertHomography } from './homography'
+import { focal35mmFromPx } from './initialCamera'
+import { disagreeingDistances } from './misreadDistance'
+import { referenceProblems, viewProblems } from './referenceProblems'
+import type { ScaleInput, ScaleProblem } from './scaleInput'
+import { type ScaleNetwork, scaleNetwork } from './scaleNetwork'
+import { scalePriors } from './scalePriors'
+import { startingView } from './startingView'
+
+/**
+ * How one photo maps to the slab's plane. Plain data: it may be kept, compared and sent to a worker.
+ * The plane frame has its origin at the camera's foot, x right and y down as the face is seen, never mirrored.
+ */
+export interface SlabScale {
+  readonly camera: Camera
+  /** Undistorted pixels → plane mm, for the flat plane; with the lens bow and the face out of flat use
+   * `planePointFromPx(scale.camera, px)`. */
+  readonly homography: Homography
+  /** Plane mm → undistorted pixels. */
+  readonly inverse: Homography
+  /** Σ of θ (order of `CAMERA_PARAMETERS`), 10 × 10 row by row. */
+  readonly covariance: readonly number[]
+  readonly imageWidthPx: number
+  readonly imageHeightPx: number
+  readonly markPositions: readonly { readonly markId: string; readonly at: Point }[]
+  /** Taped less solved. */
+  readonly distanceResiduals: readonly { readonly distanceId: string; readonly residualMm: number }[]
+  readonly observationResiduals: readonly { readonly markId: string; readonly residualPx: number }[]
+  readonly cameraHeightMm: number
+  /** Angle between the line of sight at the picture's middle and the square to the slab: 0 straight from above. */
+  readonly tiltRad: number
+  readonly focalLength35mm: number
+  /** Observations beyond what is unknown; 0 when nothing can be checked. */
+  readonly redundancy: number
+}
+
+export interface SlabScaleResult {
+  /** Null when a blocker is among the problems. */
+  readonly scale: SlabScale | null
+  readonly problems: readonly ScaleProblem[]
+}
+
+/** Standard deviation of a click that was not refined, px of the photo, when the caller does not say. */
+export const DEFAULT_CLICK_SD_PX = 1.5
+
+/**
+ * True scale of a photo from the marks, boards, taped distances and lines that the maker gave.
+ * @param input what was said and seen; heights correct for references that stand above the face
+ * @returns the scale, and everything there is to say about it; never throws on a maker's data
+ * Method: marks placed from distances, homography by DLT, camera from the homography, then one adjustment of
+ * everything (`adjust`). Rules: PHO-4, PHO-6, PHO-7, PHO-9, PHO-10.
+ */
+export function slabScaleFromMarks(input: ScaleInput): SlabScaleResult {
+  const network = scaleNetwork(input)
+  const refusals = referenceProblems(input, network)
+  if (refusals.some((p) => p.severity === 'blocker')) return { scale: null, problems: refusals }
+  const start = startingView(input, network)
+  if (!start.ok) return { scale: null, problems: [...refusals, start.problem] }
+  const adjustment = adjustNetwork(input, network, start.value, [])
+  if (adjustment === null) {
+    return {
+      scale: null,
+      problems: [...refusals, { code: 'reference-unsolvable', severity: 'blocker', ...NOWHERE }],
+    }
+  }
+  const scale = scaleOf(input, network, adjustment)
+  const disagreeing = disagreeingDistances(network, adjustment.cost, adjustment.redundancy, (without) => {
+    const view = startingView(input, { ...network, lengths: without })
+    return view.ok ? adjustNetwork(input, { ...network, lengths: without }, view.value, []) : null
+  })
+  return { scale, problems: [...refusals, ...disagreeing, ...viewProblems(input, scale)] }
+}
+
+const NOWHERE = { values: {}, markIds: [], distanceIds: [] }
+
+/** The adjustment of everything known about one photo, from a starting view. */
+export function adjustNetwork(
+  input: ScaleInput,
+  network: ScaleNetwork,
+  start: { readonly camera: Camera; readonly marks: readonly Point[] },
+  extraSightings: AdjustmentInput['sightings'],
+): Adjustment | null {
+  const sdPx = input.clickSdPx ?? DEFAULT_CLICK_SD_PX
+  const adjustment = adjust({
+    camera: start.camera,
+    marks: network.marks.map((m, i) => ({ start: start.marks[i] ?? [0, 0], heightMm: m.heightMm })),
+    sightings: [...network.marks.map((m, i) => ({ mark: i, px: m.px, sdPx })), ...extraSightings],
+    lengths: network.lengths,
+    lines: (input.straightLines ?? [])
+      .filter((line) => line.pointsPx.length >= 3)
+      .map((line) => ({ points: line.pointsPx, sdPx })),
+    priors: scalePriors(input),
+  })
+  const finite = [...adjustment.marks.flat(), adjustment.camera.heightMm, adjustment.cost].every(
+    Number.isFinite,
+  )
+  return finite && adjustment.covariance !== null ? adjustment : null
+}
+
+function scaleOf(input: ScaleInput, network: ScaleNetwork, adjustment: Adjustment): SlabScale {
+  const { camera } = adjustment
+  const inverse = homographyOfCamera(camera)
+  const size = { widthPx: input.imageWidthPx, heightPx: input.imageHeightPx }
+  return {
+    camera,
+    homography: invertHomography(inverse),
+    inverse,
+    covariance: adjustment.covariance ?? [],
+    imageWidthPx: input.imageWidthPx,
+    imageHeightPx: input.imageHeightPx,
+    markPositions: network.marks.map((m, i) => ({ markId: m.id, at: adjustment.marks[i] ?? [0, 0] })),
+    distanceResiduals: network.lengths.flatMap((l) => {
+      if (l.distanceId === null) return []
+      const p = adjustment.marks[l.a] ?? [0, 0]
+      const q = adjustment.marks[l.b] ?? [0, 0]
+      const rise = (network.marks[l.a]?.heightMm ?? 0) - (network.marks[l.b]?.heightMm ?? 0)
+      const residualMm = l.lengthMm - Math.hypot(p[0] - q[0], p[1] - q[1], rise)
+      return [{ distanceId: l.distanceId, residualMm }]
+    }),
+    observationResiduals: network.marks.map((m, i) => {
+      const seen = pxFromPlanePoint(camera, adjustment.marks[i] ?? [0, 0], m.heightMm)
+      return { markId: m.id, residualPx: Math.hypot(seen[0] - m.px[0], seen[1] - m.px[1]) }
+    }),
+    cameraHeightMm: camera.heightMm,
+    tiltRad: Math.acos(Math.min(1, Math.max(-1, camera.rotation[8] ?? 1))),
+    focalLength35mm: focal35mmFromPx(camera.lens.focalPx, size),
+    redundancy: adjustment.redundancy,
+  }
+}
+
+/** Plane frame point (mm) that a pixel of the photo shows, on the slab's face. */
+export const planePointOf = (scale: SlabScale, px: PxPoint): Point => planePointFromPx(scale.camera, px)
