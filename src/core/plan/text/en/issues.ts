@@ -28,7 +28,7 @@ export const issueTexts: Readonly<Record<IssueCode, IssueSentence>> = {
   'reference-missing': () =>
     'The program does not know yet how big anything is. Mark four places and tape the distances between them, or lay down a board of known size.',
   'reference-too-few-marks': (say) =>
-    `${say.count('count')} marks with taped distances are too few: it takes four, with at least five of the six distances between them.`,
+    `Too few marks with taped distances (${say.count('count')}): it takes four, with at least five of the six distances between them.`,
   'reference-collinear': (say) =>
     `Marks ${say.text('markNames')} lie nearly on one line. Spread them over the slab: near its four ends is best.`,
   'reference-crossed': () =>
@@ -46,7 +46,7 @@ export const issueTexts: Readonly<Record<IssueCode, IssueSentence>> = {
   'reference-unsolvable': () =>
     'These marks and distances give no picture that makes sense. Check the distances, and that each letter stands where you taped it.',
   'board-corners-not-seen': () => 'Not all four corners of the board are placed on the photo yet.',
-  'marks-too-few': (say) => `${say.count('count')} marks are too few: place four.`,
+  'marks-too-few': (say) => `Too few marks (${say.count('count')}): place four.`,
   'distances-too-few': (say) =>
     `Some distances are missing: ${say.count('needed')} are needed, ${say.count('given')} are given. Mark ${say.text('markNames')} is still loose.`,
   'distances-impossible': (say) =>
