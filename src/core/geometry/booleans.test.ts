@@ -33,7 +33,7 @@ describe('booleans', () => {
 
   it('lists an island within a hole as a region of its own', () => {
     const regions = face(box(0, 0, 30, 30), reverseRing(box(5, 5, 20, 20)), box(10, 10, 5, 5))
-    expect(regions.map((r) => r.holes.length).sort()).toEqual([0, 1])
+    expect(regions.map((r) => r.holes.length).sort((p, q) => p - q)).toEqual([0, 1])
     expect(regionsAreaMm2(regions)).toBe(900 - 400 + 25)
   })
 
@@ -70,7 +70,7 @@ describe('booleans', () => {
     const made = region?.outer.filter(([x]) => x === 0) ?? []
     expect(made).toHaveLength(2)
     for (const [, y] of made) expect(y * 10_000).toBeCloseTo(Math.round(y * 10_000), 6)
-    expect(made.map(([, y]) => y).sort()[0]).toBeCloseTo(3 / 8, 4)
+    expect(Math.min(...made.map(([, y]) => y))).toBeCloseTo(3 / 8, 4)
   })
 
   it('empty lists behave as empty faces', () => {
@@ -110,5 +110,17 @@ describe('offsetRegions', () => {
   it('parts that overlap are united first, so their common part is not counted twice (GEO-7)', () => {
     const overlapping = [...face(box(0, 0, 60, 100)), ...face(box(40, 0, 60, 100))]
     expect(regionsAreaMm2(offsetRegions(overlapping, 10, 'mitre'))).toBe(14_400)
+  })
+
+  it('mitred corners are sharp down to 60°; sharper ones are cut square', () => {
+    const tipReachMm = (halfAngleDeg: number): number => {
+      const rise = 300 * Math.tan((halfAngleDeg * Math.PI) / 180)
+      const wedge = [slabPoint(0, 0), slabPoint(300, -rise), slabPoint(300, rise)]
+      const grown = offsetRegions(face(wedge), 10, 'mitre')
+      return -Math.min(...grown.flatMap(({ outer }) => outer.map(([x]) => x)))
+    }
+    expect(tipReachMm(45)).toBeCloseTo(10 * Math.SQRT2, 3)
+    expect(tipReachMm(31)).toBeCloseTo(10 / Math.sin((31 * Math.PI) / 180), 3)
+    expect(tipReachMm(29)).toBeCloseTo(10, 3)
   })
 })

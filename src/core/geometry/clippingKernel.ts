@@ -98,8 +98,9 @@ class ClipGrid<P extends Point> {
     this.originY = Math.round((box.minY + box.maxY) / 2 / CLIP_GRID_MM)
   }
 
+  /** Rings of fewer than three points enclose nothing and are left out; the kernel stumbles over empty ones. */
   pathsOf(rings: readonly Ring<P>[]): Path64[] {
-    return rings.map((ring) => thinned(ring).map((p) => this.gridPoint(p)))
+    return rings.filter((ring) => ring.length > 2).map((ring) => thinned(ring).map((p) => this.gridPoint(p)))
   }
 
   regionsOf(tree: PolyTree64): readonly Region<P>[] {

@@ -1,4 +1,3 @@
-import { itemRound } from './itemAt'
 import type { Point } from './point'
 import type { Region, Ring } from './region'
 import { isPointOnSegment } from './segmentCrossing'
@@ -23,15 +22,21 @@ export const isPointInRegion = (point: Point, region: Region): boolean =>
 /** Where exactly a point lies with respect to a ring. Rules: GEO-9. */
 export function placeInRing(point: Point, ring: Ring): 'inside' | 'boundary' | 'outside' {
   let isInside = false
-  for (let i = 0; i < ring.length; i += 1) {
-    const a = itemRound(ring, i)
-    const b = itemRound(ring, i + 1)
-    if (isPointOnSegment(point, a, b)) return 'boundary'
-    // Half-open in y, so that a vertex at the height of the point is counted once.
-    const goesDown = a[1] <= point[1] && b[1] > point[1]
-    const goesUp = b[1] <= point[1] && a[1] > point[1]
-    const turn = goesDown || goesUp ? turnOf(a, b, point) : 0
-    if ((goesDown && turn > 0) || (goesUp && turn < 0)) isInside = !isInside
+  let a = ring.at(-1) ?? point
+  for (const b of ring) {
+    const isWithinHeight = (a[1] <= point[1] || b[1] <= point[1]) && (a[1] >= point[1] || b[1] >= point[1])
+    if (isWithinHeight) {
+      if (isPointOnSegment(point, a, b)) return 'boundary'
+      if (isRayCrossing(point, a, b)) isInside = !isInside
+    }
+    a = b
   }
   return isInside ? 'inside' : 'outside'
+}
+
+/** Does the ray from the point to the right cross the edge? Half-open in y, so that a vertex on the ray is counted once. */
+function isRayCrossing(point: Point, a: Point, b: Point): boolean {
+  if (a[1] <= point[1] === b[1] <= point[1]) return false
+  const turn = turnOf(a, b, point)
+  return a[1] <= point[1] ? turn > 0 : turn < 0
 }

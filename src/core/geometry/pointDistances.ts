@@ -1,5 +1,4 @@
 import { InvariantError } from '../units'
-import { itemRound } from './itemAt'
 import type { Point } from './point'
 import type { Ring } from './region'
 
@@ -8,15 +7,21 @@ import type { Ring } from './region'
  * @param a,b the segment's ends, mm; they may be the same point
  * @returns mm, ≥ 0
  */
-export function pointToSegmentDistanceMm(p: Point, a: Point, b: Point): number {
+export const pointToSegmentDistanceMm = (p: Point, a: Point, b: Point): number =>
+  Math.sqrt(pointToSegmentDistanceSqMm2(p, a, b))
+
+/** The square of the above: least distances compare squares and take one root at the end. */
+function pointToSegmentDistanceSqMm2(p: Point, a: Point, b: Point): number {
   const abX = b[0] - a[0]
   const abY = b[1] - a[1]
   const apX = p[0] - a[0]
   const apY = p[1] - a[1]
   const lengthSqMm2 = abX * abX + abY * abY
-  if (lengthSqMm2 === 0) return Math.hypot(apX, apY)
-  const t = Math.min(1, Math.max(0, (apX * abX + apY * abY) / lengthSqMm2))
-  return Math.hypot(apX - t * abX, apY - t * abY)
+  const along = lengthSqMm2 === 0 ? 0 : (apX * abX + apY * abY) / lengthSqMm2
+  const t = along < 0 ? 0 : along > 1 ? 1 : along
+  const dx = apX - t * abX
+  const dy = apY - t * abY
+  return dx * dx + dy * dy
 }
 
 /**
@@ -25,9 +30,13 @@ export function pointToSegmentDistanceMm(p: Point, a: Point, b: Point): number {
  * @throws InvariantError on an empty ring
  */
 export function pointToRingDistanceMm(p: Point, ring: Ring): number {
-  if (ring.length === 0) throw new InvariantError('no distance to an empty ring')
-  return ring.reduce(
-    (least, a, i) => Math.min(least, pointToSegmentDistanceMm(p, a, itemRound(ring, i + 1))),
-    Infinity,
-  )
+  let from = ring.at(-1)
+  if (from === undefined) throw new InvariantError('no distance to an empty ring')
+  let leastSqMm2 = Infinity
+  for (const to of ring) {
+    const candidateSqMm2 = pointToSegmentDistanceSqMm2(p, from, to)
+    if (candidateSqMm2 < leastSqMm2) leastSqMm2 = candidateSqMm2
+    from = to
+  }
+  return Math.sqrt(leastSqMm2)
 }
