@@ -9,8 +9,11 @@ export {
   plainFootprintCuts,
 } from './blankPlan'
 export { defaultNames } from './text/en/names'
+export { en } from './text/en'
+export type { Catalogue } from './text/en'
 export { computePlan } from './computePlan'
 export { describeIssue } from './describeIssue'
+export { describeProblem } from './describeProblem'
 export type { Issue, IssueCode, PlanPath } from './issue'
 export { ISSUE_CODES } from './issue'
 export type { Part } from './part'

@@ -1,0 +1,16 @@
+import { commandTexts } from './en/commands'
+import { helpTexts } from './en/ui/help'
+import { slabTexts } from './en/ui/slab'
+import { tableTexts } from './en/ui/table'
+import { workbenchTexts } from './en/ui/workbench'
+
+/** All texts of the screen, by key. */
+export const en = {
+  ...commandTexts,
+  ...workbenchTexts,
+  ...slabTexts,
+  ...tableTexts,
+  ...helpTexts,
+} as const
+
+export type Catalogue = typeof en

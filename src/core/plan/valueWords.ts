@@ -1,0 +1,28 @@
+import {
+  formatAngle,
+  formatArea,
+  formatLength,
+  formatNumber,
+  formatPercent,
+  type LengthDisplay,
+} from '../units'
+import type { ValueWords } from './text/en/issues'
+
+/** The values of an issue or an input problem as words, in the units shown. */
+export function valueWords(
+  values: Readonly<Record<string, string | number>>,
+  display: LengthDisplay,
+): ValueWords {
+  const number = (name: string): number => {
+    const value = values[name]
+    return typeof value === 'number' ? value : 0
+  }
+  return {
+    length: (name) => formatLength(number(name), display),
+    area: (name) => formatArea(number(name), display),
+    count: (name) => formatNumber(number(name), { decimals: 0 }),
+    angle: (name) => formatAngle(number(name)),
+    percent: (name) => formatPercent(number(name)),
+    text: (name) => String(values[name] ?? ''),
+  }
+}
