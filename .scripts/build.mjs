@@ -1,5 +1,7 @@
+import { spawnSync } from 'node:child_process'
 import { existsSync, readdirSync, statSync } from 'node:fs'
 import { join } from 'node:path'
+import { nodeProgram } from './nodeProgram.mjs'
 import { inRoot, root } from './root.mjs'
 
 const sources = [
@@ -35,9 +37,18 @@ export const isBuilt = () => {
   return sources.every((source) => latestChangeMs(inRoot(source)) < builtMs)
 }
 
-/** Builds `dist` unless it is up to date. Packages must be installed. */
-export const buildIfStale = async () => {
+/**
+ * Builds `dist` unless it is up to date. Packages must be installed.
+ * A process of its own, because a test runner's NODE_ENV would make a build for development.
+ * @throws Error with what the build said when it fails
+ */
+export const buildIfStale = () => {
   if (isBuilt()) return
-  const { build } = await import('vite')
-  await build({ root, mode: 'production', logLevel: 'warn' })
+  const [program, ...args] = nodeProgram('vite', 'build', '--logLevel', 'warn')
+  const { status, stdout, stderr } = spawnSync(program, args, {
+    cwd: root,
+    encoding: 'utf8',
+    env: { ...process.env, NODE_ENV: 'production' },
+  })
+  if (status !== 0) throw new Error(`The build failed:\n${stdout}${stderr}`)
 }

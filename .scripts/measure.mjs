@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process'
 import { existsSync, readdirSync } from 'node:fs'
 import { installMissing } from './install.mjs'
 import { inRoot, root } from './root.mjs'
-import { nodeProgram } from './steps.mjs'
+import { nodeProgram } from './nodeProgram.mjs'
 
 /**
  * Runs all files of a test project that is too long for `npm test`, and ends the process with its exit code.
@@ -21,5 +21,5 @@ export const measure = (project) => {
     process.exit(0)
   }
   const [program, ...args] = nodeProgram('vitest', 'run', '--project', project, ...process.argv.slice(2))
-  process.exit(spawnSync(/** @type {string} */ (program), args, { cwd: root, stdio: 'inherit' }).status ?? 1)
+  process.exit(spawnSync(program, args, { cwd: root, stdio: 'inherit' }).status ?? 1)
 }

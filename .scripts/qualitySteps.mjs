@@ -1,5 +1,5 @@
 import { inRoot } from './root.mjs'
-import { nodeProgram } from './steps.mjs'
+import { nodeProgram } from './nodeProgram.mjs'
 
 /** The steps that read the sources without running them, shared by `npm test` and `npm run check`. */
 export const qualitySteps = () => [

@@ -3,7 +3,7 @@
 import { spawn } from 'node:child_process'
 import { networkInterfaces } from 'node:os'
 import { parseArgs } from 'node:util'
-import { buildIfStale } from './build.mjs'
+import { buildIfStale, isBuilt } from './build.mjs'
 import { installMissing } from './install.mjs'
 import { root } from './root.mjs'
 
@@ -41,8 +41,8 @@ const lanAddresses = () =>
     .map(({ address }) => address)
 
 installMissing()
-console.log('Building ...')
-await buildIfStale()
+if (!isBuilt()) console.log('Building ...')
+buildIfStale()
 
 const { preview } = await import('vite')
 const server = await preview({

@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process'
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs'
+import { nodeProgram } from './nodeProgram.mjs'
 import { inRoot, root } from './root.mjs'
 
 /** @typedef {{ passed: number, failed: number }} Counts */
@@ -102,17 +103,6 @@ export const runSteps = async (steps, limitMinutes) => {
   }
   console.log(`\nTotal time ${secondsSince(startedMs)} s\n${passed} passed, ${failed} failed`)
   return failed === 0
-}
-
-/**
- * A program of an installed package, called through Node so that it works on every system.
- * @param {string} packageName
- * @param {string[]} args
- */
-export const nodeProgram = (packageName, ...args) => {
-  const { bin } = JSON.parse(readFileSync(inRoot('node_modules', packageName, 'package.json'), 'utf8'))
-  const file = typeof bin === 'string' ? bin : (bin[packageName] ?? Object.values(bin)[0])
-  return [process.execPath, inRoot('node_modules', packageName, file), ...args]
 }
 
 /**

@@ -3,7 +3,8 @@ import { buildIfStale } from './build.mjs'
 import { ensureBrowser } from './browser.mjs'
 import { installMissing } from './install.mjs'
 import { firstLoadRemark } from './scriptSize.mjs'
-import { nodeProgram, runSteps, testStep } from './steps.mjs'
+import { nodeProgram } from './nodeProgram.mjs'
+import { runSteps, testStep } from './steps.mjs'
 import { qualitySteps } from './qualitySteps.mjs'
 
 installMissing()

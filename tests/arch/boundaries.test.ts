@@ -5,7 +5,7 @@ import { join, relative, sep } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { lintConfigText } from '../../.scripts/lintConfig.mjs'
-import { nodeProgram } from '../../.scripts/steps.mjs'
+import { nodeProgram } from '../../.scripts/nodeProgram.mjs'
 import { brokenBoundaries, ruleNames } from './boundaryRules'
 import { readImportGraph } from './importGraph'
 

@@ -15,7 +15,7 @@ export interface ImportGraph {
   readonly imports: readonly Import[]
 }
 
-const isModule = (file: string): boolean => /\.tsx?$/.test(file) && !/\.d\.ts$/.test(file)
+const isModule = (file: string): boolean => /\.tsx?$/.test(file) && !file.endsWith('.d.ts')
 
 /** Tests stand beside their file but are no part of the program. */
 export const isTestFile = (file: string): boolean => /\.test(-d)?\.tsx?$/.test(file)

@@ -17,7 +17,7 @@ declare module 'vitest' {
 
 /** Serves the built program and starts one browser for all end-to-end files. */
 const setup = async (project: TestProject): Promise<() => Promise<void>> => {
-  await buildIfStale()
+  buildIfStale()
   const server = await preview({
     root,
     logLevel: 'warn',

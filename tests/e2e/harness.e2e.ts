@@ -112,7 +112,7 @@ const decodedByBrowser = async (bytes: Uint8Array, type: string) => {
       const data = context?.getImageData(0, 0, bitmap.width, bitmap.height).data
       const reader = new FileReader()
       const url = await new Promise<string>((resolve) => {
-        reader.onload = () => resolve(String(reader.result))
+        reader.onload = () => resolve(reader.result as string)
         reader.readAsDataURL(new Blob([data ?? new Uint8ClampedArray()]))
       })
       return { widthPx: bitmap.width, heightPx: bitmap.height, base64: url.slice(url.indexOf(',') + 1) }
