@@ -12,6 +12,7 @@ import { ringAreaMm2 } from './ringArea'
 import { ringPerimeterMm } from './ringPerimeter'
 import { ringSelfCrossing } from './ringSelfCrossing'
 import { simplifyRing } from './simplifyRing'
+import { HARD_VARIANTS } from '../../../tests/support/hardVariants'
 
 // Shapes that break geometry programs, each as it is, turned by quarter turns, mirrored, and scaled. Sizes are chosen so
 // that the smallest copies (a thousandth) still have faces above 1 mm²: below that, dropping them is the rule (GEO-6).
@@ -181,24 +182,8 @@ const fixtures: readonly Fixture[] = [
   },
 ]
 
-interface Variant {
-  readonly name: string
-  readonly scale: number
-  readonly map: (p: Point) => Point
-}
-
-const variants: readonly Variant[] = [
-  { name: 'as it is', scale: 1, map: (p) => p },
-  { name: 'turned by 90°', scale: 1, map: ([x, y]) => [-y, x] },
-  { name: 'turned by 180°', scale: 1, map: ([x, y]) => [-x, -y] },
-  { name: 'turned by 270°', scale: 1, map: ([x, y]) => [y, -x] },
-  { name: 'mirrored', scale: 1, map: ([x, y]) => [-x, y] },
-  { name: 'a thousandth', scale: 1e-3, map: ([x, y]) => [x * 1e-3, y * 1e-3] },
-  { name: 'a thousandfold', scale: 1e3, map: ([x, y]) => [x * 1e3, y * 1e3] },
-]
-
 const cases = fixtures.flatMap((fixture) =>
-  variants.map((variant) => ({
+  HARD_VARIANTS.map((variant) => ({
     ...fixture,
     variant: variant.name,
     outline: fixture.outline.map(variant.map),
@@ -292,7 +277,7 @@ const holeFixtures: readonly HoleFixture[] = [
 
 describe('hard holes', () => {
   const holeCases = holeFixtures.flatMap((fixture) =>
-    variants.map((variant) => ({
+    HARD_VARIANTS.map((variant) => ({
       ...fixture,
       variant: variant.name,
       scale: variant.scale,
