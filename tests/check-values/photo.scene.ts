@@ -37,12 +37,7 @@ export function scene(
   const [c, s] = [Math.cos(tilt), Math.sin(tilt)]
   const [ct, st] = [Math.cos(turn), Math.sin(turn)]
   // Rows: right, down, forward. Leaning back by `tilt` turns forward from +z towards -y (up in the picture).
-  const lean = [1, 0, 0, 0, c, s, 0, -s, c]
-  const spin = [ct, -st, 0, st, ct, 0, 0, 0, 1]
-  const rotation = Array.from({ length: 9 }, (_, n) => {
-    const [row, col] = [Math.floor(n / 3), n % 3]
-    return [0, 1, 2].reduce((sum, k) => sum + (lean[row * 3 + k] ?? 0) * (spin[k * 3 + col] ?? 0), 0)
-  })
+  const rotation = [ct, -st, 0, c * st, c * ct, s, -s * st, -s * ct, c] as const
   return {
     camera: {
       rotation,
@@ -65,8 +60,8 @@ export function scene(
 /** Where the middle of the picture meets the slab, plane frame. */
 export function middleOf({ camera }: Scene): Point {
   const r = camera.rotation
-  const k = camera.heightMm / (r[8] ?? 1)
-  return [(r[6] ?? 0) * k, (r[7] ?? 0) * k]
+  const k = camera.heightMm / r[8]
+  return [r[6] * k, r[7] * k]
 }
 
 /** Points given about the picture's middle, as pixels of the photo. */

@@ -58,17 +58,24 @@ export interface Adjustment {
 }
 
 /** The camera with θ set; turns are taken from the given camera's own attitude. */
-export function cameraWith(camera: Camera, theta: ArrayLike<number>): Camera {
+export function cameraWith(camera: Camera, theta: readonly number[]): Camera {
+  const [turnX = 0, turnY = 0, logHeight = 0, logFocal = 0, ...rest] = theta
   return {
-    rotation: rotationTimes(camera.rotation, rotationFromVector(theta[0] ?? 0, theta[1] ?? 0, 0)),
-    heightMm: Math.exp(theta[2] ?? 0),
-    lens: {
-      focalPx: Math.exp(theta[3] ?? 0),
-      centrePx: [theta[4] ?? 0, theta[5] ?? 0],
-      k1: theta[6] ?? 0,
-      k2: theta[7] ?? 0,
-    },
-    surface: { ...camera.surface, bowMm: theta[8] ?? 0, twistMm: theta[9] ?? 0 },
+    rotation: rotationTimes(camera.rotation, rotationFromVector(turnX, turnY, 0)),
+    heightMm: Math.exp(logHeight),
+    ...lensAndSurface(camera, Math.exp(logFocal), rest),
+  }
+}
+
+function lensAndSurface(
+  camera: Camera,
+  focalPx: number,
+  theta: readonly number[],
+): Pick<Camera, 'lens' | 'surface'> {
+  const [centreX = 0, centreY = 0, k1 = 0, k2 = 0, bowMm = 0, twistMm = 0] = theta
+  return {
+    lens: { focalPx, centrePx: [centreX, centreY], k1, k2 },
+    surface: { ...camera.surface, bowMm, twistMm },
   }
 }
 

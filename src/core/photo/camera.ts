@@ -1,5 +1,6 @@
 import { type Point, type PxPoint, pxPoint } from '../geometry'
 import type { Homography } from './homography'
+import type { Rotation } from './rotation'
 
 /**
  * A phone camera looking at the slab. The plane frame: mm, x right and y down as the camera sees the face, z into the
@@ -7,7 +8,7 @@ import type { Homography } from './homography'
  */
 export interface Camera {
   /** Turns plane-frame directions into camera directions (x right, y down, z forward), row by row. */
-  readonly rotation: readonly number[]
+  readonly rotation: Rotation
   /** Distance of the lens from the slab's plane, mm. */
   readonly heightMm: number
   readonly lens: Lens
@@ -54,10 +55,10 @@ export function surfaceHeightMm(surface: Surface, x: number, y: number): number 
 export function pxFromPlanePoint(camera: Camera, [x, y]: Point, heightAboveMm = 0): PxPoint {
   const r = camera.rotation
   const depth = camera.heightMm - heightAboveMm - surfaceHeightMm(camera.surface, x, y)
-  const zCam = (r[6] ?? 0) * x + (r[7] ?? 0) * y + (r[8] ?? 0) * depth
+  const zCam = r[6] * x + r[7] * y + r[8] * depth
   if (!(zCam > 0)) return pxPoint(Number.NaN, Number.NaN)
-  const xn = ((r[0] ?? 0) * x + (r[1] ?? 0) * y + (r[2] ?? 0) * depth) / zCam
-  const yn = ((r[3] ?? 0) * x + (r[4] ?? 0) * y + (r[5] ?? 0) * depth) / zCam
+  const xn = (r[0] * x + r[1] * y + r[2] * depth) / zCam
+  const yn = (r[3] * x + r[4] * y + r[5] * depth) / zCam
   return distortedPx(camera.lens, xn, yn)
 }
 
@@ -108,9 +109,9 @@ export function planePointFromPx(camera: Camera, px: Point, heightAboveMm = 0): 
   const xn = (u - camera.lens.centrePx[0]) / camera.lens.focalPx
   const yn = (v - camera.lens.centrePx[1]) / camera.lens.focalPx
   const r = camera.rotation
-  const dx = (r[0] ?? 0) * xn + (r[3] ?? 0) * yn + (r[6] ?? 0)
-  const dy = (r[1] ?? 0) * xn + (r[4] ?? 0) * yn + (r[7] ?? 0)
-  const dz = (r[2] ?? 0) * xn + (r[5] ?? 0) * yn + (r[8] ?? 0)
+  const dx = r[0] * xn + r[3] * yn + r[6]
+  const dy = r[1] * xn + r[4] * yn + r[7]
+  const dz = r[2] * xn + r[5] * yn + r[8]
   if (!(dz > 0)) return [Number.NaN, Number.NaN]
   let depth = camera.heightMm - heightAboveMm
   let x = (dx / dz) * depth
@@ -125,22 +126,12 @@ export function planePointFromPx(camera: Camera, px: Point, heightAboveMm = 0): 
 }
 
 /** Plane frame (mm, the flat plane itself) to undistorted pixels. */
-export function homographyOfCamera(camera: Camera): Homography {
-  const { focalPx: f, centrePx } = camera.lens
-  const [a, b, c, d, e, g, i, j, k] = camera.rotation.map((value, n) =>
-    n % 3 === 2 ? value * camera.heightMm : value,
-  )
-  const row = (across: number | undefined, forward: number | undefined, centre: number): number =>
-    f * (across ?? 0) + centre * (forward ?? 0)
-  return [
-    row(a, i, centrePx[0]),
-    row(b, j, centrePx[0]),
-    row(c, k, centrePx[0]),
-    row(d, i, centrePx[1]),
-    row(e, j, centrePx[1]),
-    row(g, k, centrePx[1]),
-    i ?? 0,
-    j ?? 0,
-    k ?? 0,
+export function homographyOfCamera({ rotation: r, heightMm, lens }: Camera): Homography {
+  const { focalPx: f, centrePx } = lens
+  const row = (n: 0 | 3, centre: number): [number, number, number] => [
+    f * r[n] + centre * r[6],
+    f * r[n === 0 ? 1 : 4] + centre * r[7],
+    (f * r[n === 0 ? 2 : 5] + centre * r[8]) * heightMm,
   ]
+  return [...row(0, centrePx[0]), ...row(3, centrePx[1]), r[6], r[7], r[8] * heightMm]
 }

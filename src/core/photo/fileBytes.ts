@@ -19,7 +19,7 @@ export function byteReader(bytes: Uint8Array): ByteReader {
     byte: (offset) => bytes[offset] ?? 0,
     uint16: (offset, littleEndian = false) => (has(offset, 2) ? view.getUint16(offset, littleEndian) : 0),
     uint32: (offset, littleEndian = false) => (has(offset, 4) ? view.getUint32(offset, littleEndian) : 0),
-    text: (offset, count) => String.fromCharCode(...bytes.subarray(offset, offset + count)),
+    text: (offset, count) => latin1(bytes.subarray(offset, offset + count)),
     slice: (start, end) => bytes.subarray(start, end),
   }
 }
@@ -53,4 +53,12 @@ export interface ImageStructure {
   readonly parts: readonly FilePart[]
   /** False when the file breaks off before its own end mark. */
   readonly complete: boolean
+}
+
+/** In pieces: a call takes only so many arguments. */
+function latin1(bytes: Uint8Array): string {
+  let text = ''
+  for (let at = 0; at < bytes.length; at += 4096)
+    text += String.fromCharCode(...bytes.subarray(at, at + 4096))
+  return text
 }

@@ -6,54 +6,53 @@ const [APP0, APP1, APP2, APP14, COMMENT, SCAN_START, END] = [0xe0, 0xe1, 0xe2, 0
 
 export const isJpeg = (reader: ByteReader): boolean => reader.uint16(0) === 0xffd8 && reader.byte(2) === 0xff
 
+interface JpegSegment extends FilePart {
+  readonly marker: number
+}
+
 /**
  * Walks a JPEG's segments. What follows the end mark (a second picture, a film clip) is not kept.
  * Source: ITU-T T.81, annex B; application segments by JFIF 1.02 and EXIF 2.32 (from memory).
  */
 export function jpegStructure(bytes: Uint8Array): ImageStructure {
   const reader = byteReader(bytes)
-  const parts: FilePart[] = [{ start: 0, end: 2, keep: true }]
-  const found = { width: 0, height: 0, locationElsewhere: false }
-  let exif: Uint8Array | null = null
+  const segments = jpegSegments(bytes, reader)
+  const frame = segments.find((s) => isFrameHeader(s.marker))
+  const storedWidthPx = frame ? reader.uint16(frame.start + 7) : 0
+  const storedHeightPx = frame ? reader.uint16(frame.start + 5) : 0
+  const application = segments.filter((s) => s.marker === APP1)
+  const exif = application.find((s) => reader.text(s.start + 4, 6) === EXIF_HEAD)
+  return {
+    storedWidthPx,
+    storedHeightPx,
+    exif: exif ? reader.slice(exif.start + 10, exif.end) : null,
+    locationElsewhere: application.some(
+      (s) => s !== exif && /GPS(Lat|Long)/.test(reader.text(s.start, s.end - s.start)),
+    ),
+    parts: [{ start: 0, end: 2, keep: true }, ...segments],
+    complete: segments.at(-1)?.marker === END && storedWidthPx > 0 && storedHeightPx > 0,
+  }
+}
+
+/** Up to the end mark, or as far as the file is whole. */
+function jpegSegments(bytes: Uint8Array, reader: ByteReader): readonly JpegSegment[] {
+  const segments: JpegSegment[] = []
   let at = 2
-  while (reader.has(at, 2)) {
-    if (reader.byte(at) !== 0xff) break
+  while (reader.has(at, 2) && reader.byte(at) === 0xff) {
     const marker = reader.byte(at + 1)
     if (marker === 0xff) {
       at += 1
       continue
     }
-    if (marker === END)
-      return structure(found, exif, [...parts, { start: at, end: at + 2, keep: true }], true)
+    if (marker === END) return [...segments, { start: at, end: at + 2, keep: true, marker }]
     const end = at + 2 + reader.uint16(at + 2)
     if (!reader.has(at, end - at) || end < at + 4) break
-    if (isFrameHeader(marker)) {
-      found.height = reader.uint16(at + 5)
-      found.width = reader.uint16(at + 7)
-    }
-    if (marker === APP1 && reader.text(at + 4, 6) === EXIF_HEAD) exif ??= reader.slice(at + 10, end)
-    else if (marker === APP1 && /GPS(Lat|Long)/.test(latin1(reader, at + 4, end)))
-      found.locationElsewhere = true
     const next = marker === SCAN_START ? endOfScan(bytes, end) : end
-    parts.push({ start: at, end: next, keep: isKept(marker, reader, at) })
+    segments.push({ start: at, end: next, keep: isKept(marker, reader, at), marker })
     at = next
   }
-  return structure(found, exif, parts, false)
+  return segments
 }
-
-const structure = (
-  found: { readonly width: number; readonly height: number; readonly locationElsewhere: boolean },
-  exif: Uint8Array | null,
-  parts: readonly FilePart[],
-  ended: boolean,
-): ImageStructure => ({
-  storedWidthPx: found.width,
-  storedHeightPx: found.height,
-  exif,
-  locationElsewhere: found.locationElsewhere,
-  parts,
-  complete: ended && found.width > 0 && found.height > 0,
-})
 
 /** SOF0 to SOF15 without the three that share their range: Huffman tables, reserved, arithmetic conditioning. */
 const isFrameHeader = (marker: number): boolean =>
@@ -77,12 +76,6 @@ function endOfScan(bytes: Uint8Array, from: number): number {
     at = bytes.indexOf(0xff, at + 1)
   }
   return bytes.length
-}
-
-function latin1(reader: ByteReader, start: number, end: number): string {
-  const chunks: string[] = []
-  for (let at = start; at < end; at += 4096) chunks.push(reader.text(at, Math.min(4096, end - at)))
-  return chunks.join('')
 }
 
 /** An APP1 segment around a TIFF block. */

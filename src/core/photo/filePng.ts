@@ -6,35 +6,42 @@ export const isPng = (reader: ByteReader): boolean =>
 /** Text in any form, EXIF and the time of the last change: none of them changes a pixel. */
 const DROPPED = new Set(['tEXt', 'zTXt', 'iTXt', 'eXIf', 'tIME'])
 
+interface PngChunk extends FilePart {
+  readonly type: string
+}
+
 /** Walks a PNG's chunks. Source: W3C Portable Network Graphics, 3rd edition, section 5 (from memory). */
 export function pngStructure(bytes: Uint8Array): ImageStructure {
   const reader = byteReader(bytes)
-  const parts: FilePart[] = [{ start: 0, end: 8, keep: true }]
-  let exif: Uint8Array | null = null
-  let locationElsewhere = false
-  let complete = false
-  let at = 8
-  while (!complete && reader.has(at, 12)) {
-    const end = at + 12 + reader.uint32(at)
-    const type = reader.text(at + 4, 4)
-    if (!reader.has(at, end - at)) break
-    if (type === 'eXIf') exif = reader.slice(at + 8, end - 4)
-    if (type === 'iTXt' || type === 'tEXt') {
-      locationElsewhere ||= /GPS(Lat|Long)/.test(reader.text(at + 8, Math.min(end - at - 12, 60_000)))
-    }
-    parts.push({ start: at, end, keep: !DROPPED.has(type) })
-    complete = type === 'IEND'
-    at = end
-  }
-  const hasHead = reader.text(12, 4) === 'IHDR'
+  const chunks = pngChunks(reader)
+  const exif = chunks.find((c) => c.type === 'eXIf')
+  const hasHead = chunks[0]?.type === 'IHDR'
   return {
     storedWidthPx: hasHead ? reader.uint32(16) : 0,
     storedHeightPx: hasHead ? reader.uint32(20) : 0,
-    exif,
-    locationElsewhere,
-    parts,
-    complete: complete && hasHead,
+    exif: exif ? reader.slice(exif.start + 8, exif.end - 4) : null,
+    locationElsewhere: chunks.some(
+      (c) =>
+        c.type.endsWith('Xt') &&
+        /GPS(Lat|Long)/.test(reader.text(c.start + 8, Math.min(c.end - c.start, 60_000))),
+    ),
+    parts: [{ start: 0, end: 8, keep: true }, ...chunks],
+    complete: hasHead && chunks.at(-1)?.type === 'IEND',
   }
+}
+
+/** Up to the end chunk, or as far as the file is whole. */
+function pngChunks(reader: ByteReader): readonly PngChunk[] {
+  const chunks: PngChunk[] = []
+  let at = 8
+  while (reader.has(at, 12) && chunks.at(-1)?.type !== 'IEND') {
+    const end = at + 12 + reader.uint32(at)
+    const type = reader.text(at + 4, 4)
+    if (!reader.has(at, end - at)) break
+    chunks.push({ start: at, end, type, keep: !DROPPED.has(type) })
+    at = end
+  }
+  return chunks
 }
 
 /** An eXIf chunk around a TIFF block. */

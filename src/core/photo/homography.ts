@@ -28,27 +28,29 @@ export const IDENTITY_HOMOGRAPHY: Homography = [1, 0, 0, 0, 1, 0, 0, 0, 1]
  * Rules: PHO-1, PHO-2.
  */
 export function homographyFromPoints(pairs: readonly PointPair[]): Result<Homography> {
-  if (pairs.length < 4) return problem('points-too-few', { count: pairs.length })
-  if (!pairs.every((p) => [...p.from, ...p.to].every(Number.isFinite))) return problem('points-not-finite')
-  const from = pairs.map((p) => p.from)
-  const to = pairs.map((p) => p.to)
-  if (pairs.length === 4) {
-    const triple = collinearTriple(from) ?? collinearTriple(to)
-    if (triple) return problem('points-on-one-line', triple)
-  }
-  const fromNormal = normalisation(from)
-  const toNormal = normalisation(to)
-  if (fromNormal === null || toNormal === null)
-    return problem('points-on-one-line', { first: 0, second: 1, third: 2 })
+  const refusal = refusePairs(pairs)
+  if (refusal) return refusal
+  const fromNormal = normalisation(pairs.map((p) => p.from))
+  const toNormal = normalisation(pairs.map((p) => p.to))
+  if (fromNormal === null || toNormal === null) return ON_ONE_LINE
   const rows = pairs.flatMap((p) =>
     equationsOf(applyHomography(fromNormal, p.from), applyHomography(toNormal, p.to)),
   )
   const { values, vectors } = singularValues(matrixFromRows(rows))
-  if ((values[7] ?? 0) <= RANK_SHARE * (values[0] ?? 0)) {
-    return problem('points-on-one-line', { first: 0, second: 1, third: 2 })
-  }
+  const [greatest, , , , , , , eighth] = values
+  if (!greatest || !eighth || eighth <= RANK_SHARE * greatest) return ON_ONE_LINE
   const middle = homographyFromArray(vectors[8] ?? [])
   return ok(scaled(composeHomographies(invertHomography(toNormal), composeHomographies(middle, fromNormal))))
+}
+
+const ON_ONE_LINE = problem('points-on-one-line', { first: 0, second: 1, third: 2 })
+
+function refusePairs(pairs: readonly PointPair[]): ReturnType<typeof problem> | null {
+  if (pairs.length < 4) return problem('points-too-few', { count: pairs.length })
+  if (!pairs.every((p) => [...p.from, ...p.to].every(Number.isFinite))) return problem('points-not-finite')
+  if (pairs.length > 4) return null
+  const triple = collinearTriple(pairs.map((p) => p.from)) ?? collinearTriple(pairs.map((p) => p.to))
+  return triple && problem('points-on-one-line', triple)
 }
 
 function equationsOf([x, y]: Point, [u, v]: Point): number[][] {
@@ -133,21 +135,24 @@ export function invertHomography(h: Homography): Homography {
 
 /** First `inner`, then `outer`. */
 export function composeHomographies(outer: Homography, inner: Homography): Homography {
-  const product: number[] = []
-  for (let row = 0; row < 3; row++) {
-    for (let col = 0; col < 3; col++) {
-      let sum = 0
-      for (let k = 0; k < 3; k++) sum += (outer[row * 3 + k] ?? 0) * (inner[k * 3 + col] ?? 0)
-      product.push(sum)
-    }
-  }
-  return homographyFromArray(product)
+  const row = (x: number, y: number, z: number): [number, number, number] => [
+    x * inner[0] + y * inner[3] + z * inner[6],
+    x * inner[1] + y * inner[4] + z * inner[7],
+    x * inner[2] + y * inner[5] + z * inner[8],
+  ]
+  return [
+    ...row(outer[0], outer[1], outer[2]),
+    ...row(outer[3], outer[4], outer[5]),
+    ...row(outer[6], outer[7], outer[8]),
+  ]
 }
 
+const isHomography = (values: readonly number[]): values is Homography => values.length === 9
+
 export function homographyFromArray(values: readonly number[]): Homography {
-  const [a, b, c, d, e, f, g, i, j] = values
-  if (values.length !== 9) throw new InvariantError('a homography has nine entries', { count: values.length })
-  return [a ?? 0, b ?? 0, c ?? 0, d ?? 0, e ?? 0, f ?? 0, g ?? 0, i ?? 0, j ?? 0]
+  if (!isHomography(values))
+    throw new InvariantError('a homography has nine entries', { count: values.length })
+  return values
 }
 
 /** Last entry 1 where that is possible, as handbooks print it; sign and scale carry no meaning. */

@@ -42,34 +42,47 @@ function seedsToScale(seeds: readonly Point[], sides: readonly Side[]): readonly
   return seeds.map(([x, y]): Point => [x * k, y * k])
 }
 
+/** Marks placed one after the other from two that are placed; null when a mark has no two to start from. */
 function foldedTriangles(count: number, sides: readonly Side[], folding: number): readonly Point[] | null {
-  const length = (a: number, b: number): number | undefined =>
-    sides.find((s) => (s.a === a && s.b === b) || (s.a === b && s.b === a))?.lengthMm
   const first = sides[0]
   if (!first) return null
   const placed = new Map<number, Point>([
     [first.a, [0, 0]],
     [first.b, [first.lengthMm, 0]],
   ])
-  let bit = 0
-  for (let guard = 0; guard < count && placed.size < count; guard++) {
-    for (let mark = 0; mark < count; mark++) {
-      if (placed.has(mark)) continue
-      const bases = [...placed.keys()].filter((p) => length(p, mark) !== undefined)
-      const [p, q] = [bases[0], bases[1]]
-      if (p === undefined || q === undefined) continue
-      const at = apex(
-        placed.get(p),
-        placed.get(q),
-        length(p, mark) ?? 0,
-        length(q, mark) ?? 0,
-        (folding >> bit) & 1,
-      )
-      placed.set(mark, at)
-      bit += 1
-    }
+  while (placed.size < count) {
+    const next = nextTriangle(count, sides, placed)
+    if (next === null) return null
+    const side = (folding >> (placed.size - 2)) & 1
+    placed.set(next.mark, apex(placed.get(next.p), placed.get(next.q), next.fromP, next.fromQ, side))
   }
-  return placed.size < count ? null : Array.from({ length: count }, (_, i): Point => placed.get(i) ?? [0, 0])
+  return Array.from({ length: count }, (_, i): Point => placed.get(i) ?? [0, 0])
+}
+
+interface Triangle {
+  readonly mark: number
+  readonly p: number
+  readonly q: number
+  readonly fromP: number
+  readonly fromQ: number
+}
+
+function nextTriangle(
+  count: number,
+  sides: readonly Side[],
+  placed: ReadonlyMap<number, Point>,
+): Triangle | null {
+  for (let mark = 0; mark < count; mark++) {
+    if (placed.has(mark)) continue
+    const bases = sides.flatMap((s) => {
+      const other = s.a === mark ? s.b : s.b === mark ? s.a : -1
+      return placed.has(other) ? [{ other, lengthMm: s.lengthMm }] : []
+    })
+    const p = bases[0]
+    const q = bases.find((base) => base.other !== p?.other)
+    if (p && q) return { mark, p: p.other, q: q.other, fromP: p.lengthMm, fromQ: q.lengthMm }
+  }
+  return null
 }
 
 function apex(a: Point = [0, 0], b: Point = [0, 0], fromA: number, fromB: number, side: number): Point {

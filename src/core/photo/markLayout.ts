@@ -1,5 +1,5 @@
 import type { Point } from '../geometry'
-import { ok, problem, type Result } from '../units'
+import { ok, type Result } from '../units'
 import { levenbergMarquardt } from './levenbergMarquardt'
 import { matrixFromRows } from './matrix'
 import { singularValues } from './singularValues'
@@ -39,6 +39,28 @@ export interface MarkLayout {
   readonly redundancy: number
 }
 
+export type LayoutProblemCode =
+  | 'marks-too-few'
+  | 'distances-too-few'
+  | 'distances-impossible'
+  | 'distance-unknown-mark'
+  | 'distance-not-positive'
+
+/** An InputProblem whose code is one of a known few. */
+export interface LayoutProblem {
+  readonly code: LayoutProblemCode
+  readonly values: Readonly<Record<string, string | number>>
+}
+
+interface Refusal {
+  readonly ok: false
+  readonly problem: LayoutProblem
+}
+const refuse = (code: LayoutProblemCode, values: LayoutProblem['values']): Refusal => ({
+  ok: false,
+  problem: { code, values },
+})
+
 /** A singular value of the distance equations below this leaves a mark loose: 1 mm of tape would move it by metres. */
 const LOOSE_SINGULAR_VALUE = 1e-4
 
@@ -55,7 +77,7 @@ const FLAT_TRIPLE = 0.06
  * Method: Gauss–Newton with Levenberg–Marquardt damping from several starts; the start whose triples turn as the
  * seeds do and whose residual is least wins. Rules: PHO-5, PHO-6.
  */
-export function markPositionsFromDistances(input: MarkLayoutInput): Result<MarkLayout> {
+export function markPositionsFromDistances(input: MarkLayoutInput): Result<MarkLayout, LayoutProblem> {
   const refusal = refuseDistances(input)
   if (refusal) return refusal
   const indexOf = new Map(input.markIds.map((id, i) => [id, i]))
@@ -73,7 +95,7 @@ export function markPositionsFromDistances(input: MarkLayoutInput): Result<MarkL
     .filter((s) => s.cost <= 4 * leastCost + sides.length * ALIKE_RESIDUAL_MM ** 2)
     .map((s) => ({ ...s, turned: seeds ? wrongTriples(s.points, seeds) : 0 }))
     .sort((p, q) => p.turned - q.turned || p.cost - q.cost)[0]
-  if (!best) return problem('distances-too-few', { needed: 0, given: 0, markId: '' })
+  if (!best) return refuse('distances-too-few', { needed: 0, given: 0, markId: '' })
   const residuals = input.distances.map((d, i) => {
     const side = sides[i] ?? { a: 0, b: 0, lengthMm: 0 }
     return { distanceId: d.id, residualMm: side.lengthMm - lengthBetween(best.points, side.a, side.b) }
@@ -86,19 +108,19 @@ export function markPositionsFromDistances(input: MarkLayoutInput): Result<MarkL
   })
 }
 
-function refuseDistances({ markIds, distances }: MarkLayoutInput): ReturnType<typeof problem> | null {
-  if (markIds.length < 3) return problem('marks-too-few', { count: markIds.length })
+function refuseDistances({ markIds, distances }: MarkLayoutInput): Refusal | null {
+  if (markIds.length < 3) return refuse('marks-too-few', { count: markIds.length })
   for (const d of distances) {
     if (!markIds.includes(d.a) || !markIds.includes(d.b) || d.a === d.b) {
-      return problem('distance-unknown-mark', { distanceId: d.id })
+      return refuse('distance-unknown-mark', { distanceId: d.id })
     }
-    if (!(d.lengthMm > 0)) return problem('distance-not-positive', { distanceId: d.id })
+    if (!(d.lengthMm > 0)) return refuse('distance-not-positive', { distanceId: d.id })
   }
   const needed = 2 * markIds.length - 3
   const pairs = new Set(distances.map((d) => [d.a, d.b].sort().join(' ')))
   const bare = markIds.find((id) => [...pairs].filter((p) => p.split(' ').includes(id)).length < 2)
   if (bare !== undefined || pairs.size < needed) {
-    return problem('distances-too-few', {
+    return refuse('distances-too-few', {
       needed,
       given: pairs.size,
       markId: bare ?? leastTaped(markIds, distances),
@@ -113,10 +135,7 @@ function leastTaped(markIds: readonly string[], distances: readonly MarkDistance
 }
 
 /** Three taped sides of which one is far longer than the two others cannot close; a little is left to the solving. */
-function impossibleTriangle(
-  markIds: readonly string[],
-  distances: readonly MarkDistance[],
-): ReturnType<typeof problem> | null {
+function impossibleTriangle(markIds: readonly string[], distances: readonly MarkDistance[]): Refusal | null {
   const between = (p: string, q: string): number | undefined =>
     distances.find((d) => (d.a === p && d.b === q) || (d.a === q && d.b === p))?.lengthMm
   for (const d of distances) {
@@ -124,7 +143,7 @@ function impossibleTriangle(
       const there = between(d.a, via)
       const back = between(via, d.b)
       if (there === undefined || back === undefined) continue
-      if (d.lengthMm > (there + back) * 1.1 + 20) return problem('distances-impossible', { distanceId: d.id })
+      if (d.lengthMm > (there + back) * 1.1 + 20) return refuse('distances-impossible', { distanceId: d.id })
     }
   }
   return null
@@ -170,11 +189,7 @@ function solveFrom(
   return { points: unfold(answer.parameters), cost: answer.cost }
 }
 
-function looseMark(
-  input: MarkLayoutInput,
-  sides: readonly Side[],
-  points: readonly Point[],
-): ReturnType<typeof problem> | null {
+function looseMark(input: MarkLayoutInput, sides: readonly Side[], points: readonly Point[]): Refusal | null {
   const rows = sides.map((s) => {
     const row = Array.from({ length: 2 * points.length }, () => 0)
     const a = points[s.a] ?? [0, 0]
@@ -190,7 +205,7 @@ function looseMark(
   const weakest = singularValues(matrixFromRows(rows)).values[needed - 1] ?? 0
   if (weakest > LOOSE_SINGULAR_VALUE) return null
   const markId = leastTaped(input.markIds, input.distances)
-  return problem('distances-too-few', { needed, given: sides.length, markId })
+  return refuse('distances-too-few', { needed, given: sides.length, markId })
 }
 
 /** How many triples of marks turn the other way round than their seeds; nearly straight triples do not count. */

@@ -106,22 +106,23 @@ export function rectifyInto(
 
 /** One bilinear sample; (u, v) counts from the centre of the first pixel. */
 function sampleInto(out: Uint8ClampedArray, at: number, source: RgbaImage, u: number, v: number): void {
-  const left = Math.floor(u)
-  const top = Math.floor(v)
-  if (!(left >= 0 && top >= 0 && left < source.widthPx - 1 && top < source.heightPx - 1)) {
+  if (!(u >= 0 && v >= 0 && u < source.widthPx - 1 && v < source.heightPx - 1)) {
     out[at + 3] = 0
     return
   }
-  const fx = u - left
-  const fy = v - top
-  const data = source.data
+  const left = Math.trunc(u)
+  const top = Math.trunc(v)
   const p = (top * source.widthPx + left) * 4
   const q = p + source.widthPx * 4
-  const [w00, w10, w01, w11] = [(1 - fx) * (1 - fy), fx * (1 - fy), (1 - fx) * fy, fx * fy]
-  out[at] = w00 * (data[p] ?? 0) + w10 * (data[p + 4] ?? 0) + w01 * (data[q] ?? 0) + w11 * (data[q + 4] ?? 0)
-  out[at + 1] =
-    w00 * (data[p + 1] ?? 0) + w10 * (data[p + 5] ?? 0) + w01 * (data[q + 1] ?? 0) + w11 * (data[q + 5] ?? 0)
-  out[at + 2] =
-    w00 * (data[p + 2] ?? 0) + w10 * (data[p + 6] ?? 0) + w01 * (data[q + 2] ?? 0) + w11 * (data[q + 6] ?? 0)
+  out[at] = blended(source.data, p, q, u - left, v - top)
+  out[at + 1] = blended(source.data, p + 1, q + 1, u - left, v - top)
+  out[at + 2] = blended(source.data, p + 2, q + 2, u - left, v - top)
   out[at + 3] = 255
+}
+
+/** Between the two neighbours at p (and the pixel right of it) and the two below at q. */
+function blended(data: Uint8ClampedArray, p: number, q: number, fx: number, fy: number): number {
+  const above = (data[p] ?? 0) * (1 - fx) + (data[p + 4] ?? 0) * fx
+  const below = (data[q] ?? 0) * (1 - fx) + (data[q + 4] ?? 0) * fx
+  return above * (1 - fy) + below * fy
 }

@@ -1,16 +1,13 @@
 /** 3×3 rotations, row by row. */
-export type Rotation = readonly number[]
+export type Rotation = readonly [number, number, number, number, number, number, number, number, number]
 
 export function rotationTimes(a: Rotation, b: Rotation): Rotation {
-  const product: number[] = []
-  for (let row = 0; row < 3; row++) {
-    for (let col = 0; col < 3; col++) {
-      let sum = 0
-      for (let k = 0; k < 3; k++) sum += (a[row * 3 + k] ?? 0) * (b[k * 3 + col] ?? 0)
-      product.push(sum)
-    }
-  }
-  return product
+  const row = (x: number, y: number, z: number): [number, number, number] => [
+    x * b[0] + y * b[3] + z * b[6],
+    x * b[1] + y * b[4] + z * b[7],
+    x * b[2] + y * b[5] + z * b[8],
+  ]
+  return [...row(a[0], a[1], a[2]), ...row(a[3], a[4], a[5]), ...row(a[6], a[7], a[8])]
 }
 
 /** Turn by the vector's length (radians) about its direction: Rodrigues' formula. */

@@ -1,4 +1,5 @@
 import type { PxPoint } from '../geometry'
+import type { LayoutProblemCode } from './markLayout'
 
 /** What a slab's maker said and clicked, as the scale needs it; the plan's slab and photo fit these shapes. */
 export interface ScaleInput {
@@ -58,11 +59,7 @@ export type ScaleProblemCode =
   | 'reference-not-used'
   | 'reference-unsolvable'
   | 'board-corners-not-seen'
-  | 'marks-too-few'
-  | 'distances-too-few'
-  | 'distances-impossible'
-  | 'distance-unknown-mark'
-  | 'distance-not-positive'
+  | LayoutProblemCode
   | 'distance-disagrees'
   | 'distances-disagree'
   | 'tilt-too-steep'

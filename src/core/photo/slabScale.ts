@@ -125,7 +125,7 @@ function scaleOf(input: ScaleInput, network: ScaleNetwork, adjustment: Adjustmen
       return { markId: m.id, residualPx: Math.hypot(seen[0] - m.px[0], seen[1] - m.px[1]) }
     }),
     cameraHeightMm: camera.heightMm,
-    tiltRad: Math.acos(Math.min(1, Math.max(-1, camera.rotation[8] ?? 1))),
+    tiltRad: Math.acos(Math.min(1, Math.max(-1, camera.rotation[8]))),
     focalLength35mm: focal35mmFromPx(camera.lens.focalPx, size),
     redundancy: adjustment.redundancy,
   }

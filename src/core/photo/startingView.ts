@@ -90,7 +90,7 @@ function layOutGroup(
   const { code, values } = layout.problem
   const distanceId = String(values['distanceId'] ?? '')
   const markId = String(values['markId'] ?? '')
-  return refused(code as ScaleProblem['code'], {
+  return refused(code, {
     values,
     markIds: markId === '' ? [] : [markId],
     distanceIds: distanceId === '' ? [] : [distanceId],
