@@ -7,17 +7,21 @@ import { inRoot } from './root.mjs'
 /** @type {{ parts: string[], core: string[] }} */
 const order = JSON.parse(readFileSync(inRoot('.scripts', 'folderOrder.json'), 'utf8'))
 
-/** @typedef {{ group: string[], message: string }} ImportPattern */
+/** @typedef {{ regex: string, message: string }} ImportPattern */
 
 /**
- * Both patterns are needed: the second alone lets `from '../plan'` through.
+ * Imports of these folders' index and of files in them, from at least so many folders further down.
  * @param {string[]} folders
+ * @param {number} depth
  */
-const folderPatterns = (folders) => folders.flatMap((folder) => [`**/${folder}`, `**/${folder}/**`])
+const reaching = (folders, depth) => `^(?:\\.\\./){${depth},}(?:${folders.join('|')})(?:/|$)`
+
+/** @param {string[]} folders */
+const reachingInside = (folders) => `^(?:\\.\\./)+(?:${folders.join('|')})/.`
 
 /** @type {ImportPattern} */
 const insidesOfCore = {
-  group: ['**/core/*/**'],
+  regex: '/core/[^/]+/.',
   message: "Import a core folder's index, not a file inside it.",
 }
 
@@ -30,10 +34,10 @@ const coreFolderOverride = (folder) => {
   const others = order.core.filter((other) => other !== folder)
   const later = order.core.slice(place + 1)
   const patterns = [
-    { group: folderPatterns(order.parts.slice(1)), message: 'core imports nothing of workers, state or ui.' },
-    { group: others.map((other) => `**/${other}/**`), message: insidesOfCore.message },
+    { regex: reaching(order.parts.slice(1), 2), message: 'core imports nothing of workers, state or ui.' },
+    { regex: reachingInside(others), message: insidesOfCore.message },
     ...(later.length > 0
-      ? [{ group: folderPatterns(later), message: `core/${folder} comes before these folders.` }]
+      ? [{ regex: reaching(later, 1), message: `core/${folder} comes before these folders.` }]
       : []),
   ]
   return { files: [`src/core/${folder}/**`], rules: restrictImports(patterns) }
@@ -44,7 +48,7 @@ const partOverride = (part) => {
   const later = order.parts.slice(order.parts.indexOf(part) + 1)
   const patterns = [
     ...(later.length > 0
-      ? [{ group: folderPatterns(later), message: `${part} does not import from ${later.join(' or ')}.` }]
+      ? [{ regex: reaching(later, 1), message: `${part} does not import from ${later.join(' or ')}.` }]
       : []),
     insidesOfCore,
   ]
@@ -88,7 +92,7 @@ const config = {
     'typescript/consistent-type-imports': ['error', { fixStyle: 'inline-type-imports' }],
     'typescript/no-floating-promises': 'error',
     'typescript/no-misused-promises': 'error',
-    'typescript/switch-exhaustiveness-check': 'error',
+    'typescript/switch-exhaustiveness-check': ['error', { considerDefaultExhaustiveForUnions: true }],
     'eslint/complexity': ['error', { max: 10 }],
     'eslint/max-lines': ['error', { max: 300 }],
     'eslint/eqeqeq': 'error',

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import type { PxPoint, SlabPoint, TablePoint } from '../geometry/point'
+import type { PxPoint, SlabPoint, TablePoint } from '../geometry'
 
 /** The version that this program writes. Older ones are migrated first (migrations/), newer ones are refused. */
 export const PLAN_VERSION = 1
