@@ -1,5 +1,5 @@
 import { createStore } from 'zustand/vanilla'
-import type { Plan } from '../core/plan'
+import type { LostPart, Plan } from '../core/plan'
 import type { InputProblem } from '../core/units'
 import { type Preferences, keepPreferences, readPreferences } from './preferences'
 
@@ -43,6 +43,8 @@ export interface SessionState extends Preferences {
   /** The plan as a gesture would leave it; shown instead of the plan while it lasts. */
   readonly draft: Plan | null
   readonly notice: InputProblem | null
+  /** What could not be kept of the plan on the bench; emptied once the maker has read it. */
+  readonly lost: readonly LostPart[]
 }
 
 export const sessionStore = createStore<SessionState>(() => ({
@@ -56,6 +58,7 @@ export const sessionStore = createStore<SessionState>(() => ({
   boardSize: { lengthMm: 1000, widthMm: 500, thicknessMm: 18 },
   draft: null,
   notice: null,
+  lost: [],
 }))
 
 export const setDraft = (draft: Plan | null): void => sessionStore.setState({ draft })
@@ -67,6 +70,8 @@ export const setTool = (tool: ToolName): void => sessionStore.setState({ tool })
 export const setView = (view: ViewName): void => sessionStore.setState({ view })
 
 export const setNotice = (notice: InputProblem | null): void => sessionStore.setState({ notice })
+
+export const forgetLost = (): void => sessionStore.setState({ lost: [] })
 
 export function setPreferences(changes: Partial<Preferences>): void {
   sessionStore.setState(changes)

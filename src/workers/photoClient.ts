@@ -28,6 +28,11 @@ export class PhotoClient {
     return this.#ensureOpen(hash)
   }
 
+  /** Whether the photo was opened before and not closed. */
+  isOpen(hash: string): boolean {
+    return this.#bytes.has(hash)
+  }
+
   /** The whole photo, its longer side at most `maxSidePx`. The caller closes the bitmap. */
   async preview(hash: string, maxSidePx: number, options?: JobOptions): Promise<ImageBitmap> {
     return this.#bitmap(hash, { kind: 'preview', hash, maxSidePx }, options)

@@ -29,6 +29,7 @@ export {
 } from './optionCommands'
 export {
   dropPiece,
+  layPiece,
   movePlacement,
   pickPiece,
   placePiece,

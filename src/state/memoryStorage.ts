@@ -1,0 +1,91 @@
+import type { Plan } from '../core/plan'
+import {
+  FRESH_PHOTO_MS,
+  type KeptOriginal,
+  photoHashesIn,
+  type PlanListing,
+  type PlanStorage,
+  type SaveOutcome,
+  type StoredPlan,
+} from './planStorage'
+
+/** For a browser that keeps nothing: everything works until the window is closed, and the screen says so. */
+export class MemoryStorage implements PlanStorage {
+  readonly kind = 'memory'
+  readonly #nowMs: () => number
+  readonly #plans = new Map<string, StoredPlan>()
+  readonly #photos = new Map<string, { readonly photo: Blob; readonly storedAtMs: number }>()
+  readonly #originals: (KeptOriginal & { readonly bytes: Blob })[] = []
+  #leased: readonly string[] = []
+
+  constructor(nowMs: () => number = Date.now) {
+    this.#nowMs = nowMs
+  }
+
+  async savePlan(plan: Plan, knownRevision: number | null): Promise<SaveOutcome> {
+    const stored = this.#plans.get(plan.id)
+    if (stored !== undefined && stored.revision !== knownRevision) {
+      return { kind: 'conflict', theirSavedAtMs: stored.savedAtMs }
+    }
+    const revision = (stored?.revision ?? knownRevision ?? 0) + 1
+    const savedAtMs = this.#nowMs()
+    const { id, name, invented } = plan
+    this.#plans.set(id, { id, revision, savedAtMs, name, invented, plan })
+    return { kind: 'saved', revision, savedAtMs }
+  }
+
+  async readPlan(id: string): Promise<StoredPlan | null> {
+    return this.#plans.get(id) ?? null
+  }
+
+  async listPlans(): Promise<readonly PlanListing[]> {
+    return [...this.#plans.values()].toSorted((a, b) => b.savedAtMs - a.savedAtMs)
+  }
+
+  async deletePlan(id: string): Promise<void> {
+    this.#plans.delete(id)
+  }
+
+  async keepPhoto(hash: string, photo: Blob): Promise<null> {
+    this.#photos.set(hash, { photo, storedAtMs: this.#nowMs() })
+    return null
+  }
+
+  async readPhoto(hash: string): Promise<Blob | null> {
+    return this.#photos.get(hash)?.photo ?? null
+  }
+
+  async leasePhotos(_tabId: string, hashes: readonly string[]): Promise<void> {
+    this.#leased = hashes
+  }
+
+  async endLease(): Promise<void> {
+    this.#leased = []
+  }
+
+  async dropUnusedPhotos(): Promise<number> {
+    const inUse = new Set([
+      ...this.#leased,
+      ...[...this.#plans.values()].flatMap(({ plan }) => photoHashesIn(plan)),
+    ])
+    const now = this.#nowMs()
+    const unused = [...this.#photos].filter(
+      ([hash, { storedAtMs }]) => !inUse.has(hash) && now - storedAtMs >= FRESH_PHOTO_MS,
+    )
+    for (const [hash] of unused) this.#photos.delete(hash)
+    return unused.length
+  }
+
+  async keepOriginal(name: string, original: Blob): Promise<null> {
+    this.#originals.push({ key: this.#originals.length + 1, name, keptAtMs: this.#nowMs(), bytes: original })
+    return null
+  }
+
+  async listOriginals(): Promise<readonly KeptOriginal[]> {
+    return this.#originals.map(({ key, name, keptAtMs }) => ({ key, name, keptAtMs }))
+  }
+
+  async readOriginal(key: number): Promise<Blob | null> {
+    return this.#originals.find((original) => original.key === key)?.bytes ?? null
+  }
+}
