@@ -1,4 +1,5 @@
 import type { ValueWords } from './issues'
+import { lostTexts } from './lost'
 
 type Sentence = (say: ValueWords) => string
 
@@ -48,6 +49,10 @@ const photoProblems: Readonly<Record<string, Sentence>> = {
   'photo-unsupported': () => 'This is not a photo the program can read. Use a JPEG, PNG or WebP.',
   'photo-too-large': (say) =>
     `This photo has ${say.count('megapixels')} megapixels; up to ${say.count('mostMegapixels')} can be worked on. A smaller copy would do: it is still much finer than a tape.`,
+  'photo-file-too-large': (say) =>
+    `This file is far too large for a photo (${say.count('megabytes')} MB). Choose another one.`,
+  'photo-size-differs': () =>
+    'This photo is not what its own header says. Open it elsewhere and save it anew as a JPEG.',
   'photo-unreadable': () =>
     'The browser cannot show this photo. It may be damaged; open it elsewhere and save it anew as a JPEG.',
   'photo-no-memory': () =>
@@ -68,8 +73,23 @@ const planProblems: Readonly<Record<string, Sentence>> = {
   'plan-broken-json': () => 'This saved job is damaged and cannot be read. What you had open stays as it is.',
   'plan-newer-version': () =>
     'This job was saved by a newer version of the program. Load the page again to get it; what you had open stays as it is.',
+  'plan-file-damaged': () =>
+    'This saved job is damaged and cannot be opened. What you had open stays as it is.',
+  'plan-file-too-large': () => 'This file holds far more than a job ever does, so it was not opened.',
+  'plan-file-no-plan': () => 'This is a packed file, but there is no job in it.',
+  'plan-not-stored': () => 'This job is no longer in this browser.',
+  'plan-open-elsewhere': () =>
+    'This job is open in another window too. Work in one of them only; nothing is overwritten without asking.',
   'plan-beyond-repair': () =>
     'This saved job has been changed so much that it cannot be read. What you had open stays as it is.',
+}
+
+const programProblems: Readonly<Record<string, Sentence>> = {
+  'demo-unreachable': () =>
+    'The demo job could not be fetched. Are you offline? You can start with your own photo.',
+  'work-failed': (say) => `That did not work (${say.text('reason')}). Your job is kept; try again.`,
+  'photos-not-in-file': (say) =>
+    `Saved, but ${say.count('count')} of its photos are not in this browser and so not in the file.`,
 }
 
 const storageProblems: Readonly<Record<string, Sentence>> = {
@@ -91,6 +111,8 @@ export const problemTexts: Readonly<Record<string, Sentence>> = {
   ...photoProblems,
   ...planProblems,
   ...storageProblems,
+  ...programProblems,
+  ...lostTexts,
 }
 
 export const unknownProblem = (code: string): string => `This could not be accepted (${code}).`

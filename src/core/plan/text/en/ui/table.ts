@@ -66,7 +66,8 @@ export const tableTexts = {
   'cut-from': 'from',
   'cut-to': 'to',
   'cut-check': ({ from, end, distance }: { from: string; end: string; distance: string }) =>
-    `Check: ${distance} from ${from} to the “${end}” point.`,
+    `Check: ${distance} from mark ${from} to the “${end}” point.`,
+  'cut-check-own': ({ distance }: { distance: string }) => `Check: ${distance} between the two points.`,
   'cut-facts': ({ length, angle, waste }: { length: string; angle: string; waste: string }) =>
     `${length} long, ${angle} to the datum, ${waste}.`,
   'cut-waste-left': 'waste on the left',

@@ -96,7 +96,7 @@ export const workbenchTexts = {
   'saved-not-yet': 'Not saved yet',
   'saved-conflict': ({ time }: { time: string }) =>
     `Another window saved this job at ${time}. Nothing was overwritten.`,
-  'saved-keep-mine': 'Keep what is here',
+  'saved-keep-mine': 'Keep this one as a copy',
   'saved-take-theirs': 'Show what the other window saved',
 
   'jobs-title': 'Jobs in this browser',
@@ -110,6 +110,9 @@ export const workbenchTexts = {
   'jobs-delete-sure': 'Delete for good?',
   'jobs-invented': 'Invented demo',
   'jobs-none': 'Nothing is kept here yet.',
+  'lost-title': 'Not everything in this job could be read',
+  'lost-kept': 'What was opened is kept as it was beside it; see “Jobs in this browser”.',
+  'lost-read': 'I have read it',
   'question-title': 'Just to be sure',
   'question-reduce-yes': 'Use a smaller copy',
   'question-no': 'Leave it',
@@ -119,6 +122,7 @@ export const workbenchTexts = {
   'part-failed-kept': 'That is our mistake. Your job is kept; the other parts go on working.',
   'part-failed-again': 'Try again',
   'part-dialog': 'dialog',
+  'job-opening': 'Opening the photo',
   'job-running': ({ what, percent }: { what: string; percent: string }) => `${what}: ${percent}`,
   'job-cancel': 'Cancel',
 

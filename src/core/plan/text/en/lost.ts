@@ -1,0 +1,61 @@
+import type { ValueWords } from './issues'
+
+type Sentence = (say: ValueWords) => string
+
+const named = (say: ValueWords): string => (say.text('name') === '' ? '' : ` ${say.text('name')}`)
+const owned = (say: ValueWords): string => (say.text('owner') === '' ? '' : `${say.text('owner')}: `)
+
+/** One thing of its owner, by name. */
+const one =
+  (what: string): Sentence =>
+  (say) =>
+    `${owned(say)}${what}${named(say)} could not be read and was left out.`
+
+/** A whole list of its owner. */
+const all =
+  (what: string): Sentence =>
+  (say) =>
+    `${owned(say)}${what} could not be read and were left out.`
+
+/** What could not be kept of a saved job that was damaged or changed by hand: by name, so that it can be put right. */
+export const lostTexts: Readonly<Record<string, Sentence>> = {
+  'lost-slabs': all('the slabs'),
+  'lost-options': all('the options'),
+  'lost-slab': one('slab'),
+  'lost-option': one('option'),
+  'lost-marks': all('the marks'),
+  'lost-mark': one('mark'),
+  'lost-distances': all('the taped distances'),
+  'lost-distance': one('taped distance'),
+  'lost-boards': all('the boards'),
+  'lost-board': one('board'),
+  'lost-capture': all('photo, traces and stations'),
+  'lost-photos': all('the photos'),
+  'lost-photo': one('photo'),
+  'lost-photo-file': (say) =>
+    `${owned(say)}the photo${named(say)} is not in the file, and not in this browser. Its marks and traces are kept.`,
+  'lost-photo-damaged': (say) =>
+    `${owned(say)}the photo${named(say)} in the file is damaged. Its marks and traces are kept.`,
+  'lost-observations': all('the places of the marks in the photo'),
+  'lost-observation': (say) => `${owned(say)}where mark${named(say)} is in the photo could not be read.`,
+  'lost-datum': (say) => `${owned(say)}the datum line could not be read. Draw it again.`,
+  'lost-traces': all('the traces'),
+  'lost-trace': one('a trace'),
+  'lost-trace-points': (say) => `${owned(say)}${say.count('count')} points of a trace could not be read.`,
+  'lost-stations': all('the stations'),
+  'lost-station': one('station'),
+  'lost-footprint': (say) =>
+    `${owned(say)}where the table lies on the slab could not be read. Lay it down again.`,
+  'lost-cuts': (say) =>
+    `${owned(say)}the cuts could not be read. The four cuts along the table are set anew.`,
+  'lost-cut': one('cut'),
+  'lost-pieces': all('the named pieces'),
+  'lost-piece': one('piece'),
+  'lost-placements': all('the pieces laid into gaps'),
+  'lost-placement': (say) => `${owned(say)}piece${named(say)} is no longer laid into a gap.`,
+  'lost-too-many': (say) => `More slabs or options than a job may hold: ${say.count('count')} were left out.`,
+  'lost-unknown-fields': (say) =>
+    `${owned(say)}the file held something that the program does not know (${say.text('fields')}); it was left out.`,
+  'reset-value': (say) =>
+    `${owned(say)}the value “${say.text('field')}” made no sense and was set to its starting value.`,
+}

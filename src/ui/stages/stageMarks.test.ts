@@ -1,0 +1,127 @@
+import { describe, expect, it } from 'vitest'
+import {
+  blankPhotoSlab,
+  blankPlan,
+  type Issue,
+  ISSUE_CODES,
+  type OptionResult,
+  type Plan,
+  type PlanResult,
+  type SlabResult,
+} from '../../core/plan'
+import { stageMarks } from './stageMarks'
+import { STAGE_NAMES } from './stageNames'
+import { stageOfIssue } from './stageOfIssue'
+
+const blocked = { state: 'blocked', because: [] } as const
+const ready = { state: 'ready', value: {} } as const
+
+const photo = {
+  id: 'p1',
+  hash: '0'.repeat(64),
+  fileName: 'slab.jpg',
+  mediaType: 'image/jpeg',
+  widthPx: 3000,
+  heightPx: 2000,
+  observations: [],
+} as const
+
+const empty = blankPlan('plan', 'o1')
+const withSlab: Plan = { ...empty, slabs: [blankPhotoSlab('s1', 'Slab 1', photo, 52)] }
+
+type PartStates = Readonly<Record<'scale' | 'shape' | 'footprint' | 'pieces' | 'coverage' | 'resin', boolean>>
+
+/** Only whether a part is ready matters to the marks, so the values may be empty. */
+function resultWith(states: Partial<PartStates>, issues: readonly Issue[] = []): PlanResult {
+  const part = (name: keyof PartStates) => (states[name] === true ? ready : blocked)
+  const slab = { slabId: 's1', scale: part('scale'), shape: part('shape') } as unknown as SlabResult
+  const option = {
+    optionId: 'o1',
+    footprint: part('footprint'),
+    pieces: part('pieces'),
+    coverage: part('coverage'),
+    verdict: part('coverage'),
+    resin: part('resin'),
+  } as unknown as OptionResult
+  return { slabs: new Map([['s1', slab]]), options: new Map([['o1', option]]), issues }
+}
+
+const ALL_READY = { scale: true, shape: true, footprint: true, pieces: true, coverage: true, resin: true }
+
+const issue = (code: Issue['code'], severity: Issue['severity'], at: readonly string[]): Issue => ({
+  id: code,
+  code,
+  severity,
+  at,
+  values: {},
+})
+
+const marksFor = (plan: Plan, result: PlanResult) =>
+  stageMarks({ plan, result, slabId: plan.slabs[0]?.id ?? null, optionId: 'o1' })
+
+describe('stageMarks', () => {
+  it('asks for everything while there is no photo', () => {
+    const marks = marksFor(empty, { slabs: new Map(), options: new Map(), issues: [] })
+    expect(new Set(Object.values(marks))).toEqual(new Set(['needs']))
+  })
+
+  it('marks the photo done once there is one, and nothing after it', () => {
+    const marks = marksFor(withSlab, resultWith({}))
+    expect(marks.photo).toBe('done')
+    expect(marks.scale).toBe('needs')
+    expect(marks.paper).toBe('needs')
+  })
+
+  it('marks everything done when every part is ready and nothing is doubted', () => {
+    const marks = marksFor(withSlab, resultWith(ALL_READY))
+    expect(STAGE_NAMES.map((stage) => marks[stage])).toEqual(Array(6).fill('done'))
+  })
+
+  it('marks the stage of a warning doubtful, and paper with it', () => {
+    const warning = issue('distance-disagrees', 'warning', ['slabs', 's1', 'tapedDistances', 'd1'])
+    const marks = marksFor(withSlab, resultWith(ALL_READY, [warning]))
+    expect(marks.scale).toBe('doubtful')
+    expect(marks.trace).toBe('done')
+    expect(marks.paper).toBe('doubtful')
+  })
+
+  it('asks for something where there is a blocker, though the part itself is ready', () => {
+    const blocker = issue('cut-piece-unknown', 'blocker', ['options', 'o1', 'cuts', 'c1'])
+    expect(marksFor(withSlab, resultWith(ALL_READY, [blocker])).cuts).toBe('needs')
+  })
+
+  it('does not mind a note, nor what concerns another slab', () => {
+    const note = issue('table-thin-allowance', 'note', ['options', 'o1'])
+    const elsewhere = issue('outline-missing', 'blocker', ['slabs', 's2'])
+    const marks = marksFor(withSlab, resultWith(ALL_READY, [note, elsewhere]))
+    expect(marks.table).toBe('done')
+    expect(marks.trace).toBe('done')
+  })
+
+  it('asks for cuts while the table is not laid', () => {
+    const marks = marksFor(withSlab, resultWith({ ...ALL_READY, footprint: false }))
+    expect(marks.table).toBe('needs')
+    expect(marks.cuts).toBe('needs')
+  })
+})
+
+describe('stageOfIssue', () => {
+  it.each([
+    ['scale-no-photo', 'photo'],
+    ['scale-datum-missing', 'scale'],
+    ['marks-too-few', 'scale'],
+    ['tilt-too-steep', 'scale'],
+    ['void-deeper-than-slab', 'trace'],
+    ['table-not-laid', 'table'],
+    ['piece-anchor-lost', 'cuts'],
+    ['resin-cast-below-finished', 'cuts'],
+  ] as const)('sends %s to the stage %s', (code, stage) => {
+    expect(stageOfIssue(code)).toBe(stage)
+  })
+
+  it('knows the subject of every issue that is not about the size', () => {
+    const elsewhere = ISSUE_CODES.filter((code) => !code.startsWith('scale-'))
+    expect(elsewhere.length).toBeGreaterThan(20)
+    for (const code of elsewhere) expect(stageOfIssue(code), code).not.toBe('scale')
+  })
+})

@@ -1,0 +1,29 @@
+import type { IssueCode } from '../../core/plan'
+import type { StageName } from './stageNames'
+
+/** Where an issue is put right, by the first word of its code. */
+const STAGE_OF_SUBJECT: Readonly<Record<string, StageName>> = {
+  scale: 'scale',
+  reference: 'scale',
+  board: 'scale',
+  marks: 'scale',
+  distance: 'scale',
+  distances: 'scale',
+  tilt: 'scale',
+  focal: 'scale',
+  outline: 'trace',
+  void: 'trace',
+  stations: 'trace',
+  table: 'table',
+  cut: 'cuts',
+  piece: 'cuts',
+  pieces: 'cuts',
+  resin: 'cuts',
+}
+
+/** The stage at which an issue can be put right. */
+export function stageOfIssue(code: IssueCode): StageName {
+  if (code === 'scale-no-photo') return 'photo'
+  const [subject = ''] = code.split('-')
+  return STAGE_OF_SUBJECT[subject] ?? 'scale'
+}

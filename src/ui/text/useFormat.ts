@@ -1,0 +1,36 @@
+import { useMemo } from 'react'
+import {
+  formatAngle,
+  formatArea,
+  formatLength,
+  type LengthFormat,
+  formatMass,
+  formatPercent,
+  formatVolume,
+} from '../../core/units'
+import { useDisplay } from './useDisplay'
+
+export interface Format {
+  length: (mm: number, format?: LengthFormat) => string
+  area: (mm2: number) => string
+  volume: (litres: number) => string
+  mass: (kg: number) => string
+  share: (fraction: number) => string
+  angle: (rad: number) => string
+}
+
+/** Figures as text in the units shown: the only way that a component makes a figure. */
+export function useFormat(): Format {
+  const display = useDisplay()
+  return useMemo(
+    () => ({
+      length: (mm, format) => formatLength(mm, display, format),
+      area: (mm2) => formatArea(mm2, display),
+      volume: (litres) => formatVolume(litres, display),
+      mass: (kg) => formatMass(kg, display),
+      share: (fraction) => formatPercent(fraction, { decimals: 0 }),
+      angle: (rad) => formatAngle(rad, { decimals: 1 }),
+    }),
+    [display],
+  )
+}
