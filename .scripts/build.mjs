@@ -48,7 +48,7 @@ export const buildIfStale = () => {
   const { status, stdout, stderr } = spawnSync(program, args, {
     cwd: root,
     encoding: 'utf8',
-    env: { ...process.env, NODE_ENV: 'production' },
+    env: { ...process.env, NODE_ENV: 'production', NO_COLOR: '1' },
   })
   if (status !== 0) throw new Error(`The build failed:\n${stdout}${stderr}`)
 }
