@@ -5,6 +5,41 @@ type Sentence = (say: ValueWords) => string
 const named = (say: ValueWords): string => (say.text('name') === '' ? '' : ` ${say.text('name')}`)
 const owned = (say: ValueWords): string => (say.text('owner') === '' ? '' : `${say.text('owner')}: `)
 
+/** What the fields of a saved job are called on the screen. */
+const FIELD_WORDS: Readonly<Record<string, string>> = {
+  name: 'name',
+  note: 'note',
+  invented: 'mark of an invented job',
+  id: 'sign',
+  tag: 'tag',
+  species: 'species',
+  thicknessMm: 'thickness',
+  moistureFraction: 'moisture',
+  priceCents: 'price',
+  kind: 'kind of survey',
+  fileName: 'name of the photo’s file',
+  origin: 'origin of a trace',
+  table: 'table',
+  outline: 'outline of the table',
+  lengthMm: 'length',
+  widthMm: 'width',
+  sides: 'sides of the table',
+  start: 'start side',
+  end: 'end side',
+  far: 'far side',
+  near: 'near side',
+  kerfMm: 'kerf',
+  leastJointMm: 'least joint',
+  resin: 'resin',
+  productName: 'resin product',
+  castThicknessMm: 'depth of the cast',
+  lossFraction: 'loss of resin',
+  densityKgPerM3: 'density of the resin',
+  pricePerLitreCents: 'price of the resin',
+}
+
+const field = (say: ValueWords): string => FIELD_WORDS[say.text('field')] ?? say.text('field')
+
 /** One thing of its owner, by name. */
 const one =
   (what: string): Sentence =>
@@ -56,6 +91,10 @@ export const lostTexts: Readonly<Record<string, Sentence>> = {
   'lost-too-many': (say) => `More slabs or options than a job may hold: ${say.count('count')} were left out.`,
   'lost-unknown-fields': (say) =>
     `${owned(say)}the file held something that the program does not know (${say.text('fields')}); it was left out.`,
+  'reset-doubled-id': (say) =>
+    `${say.text('name')} was there twice under one sign. Both are kept; what lay on the slab lies on the first.`,
+  'reset-void-depth': (say) =>
+    `${owned(say)}the depth of a void made no sense. It is taken as right through.`,
   'reset-value': (say) =>
-    `${owned(say)}the value “${say.text('field')}” made no sense and was set to its starting value.`,
+    `${owned(say)}the ${field(say)} made no sense and was set to its starting value. Check it.`,
 }

@@ -46,7 +46,10 @@ const moneyProblems: Readonly<Record<string, Sentence>> = {
 const photoProblems: Readonly<Record<string, Sentence>> = {
   'photo-empty': () => 'This file is empty. Choose another one.',
   'photo-truncated': () => 'This photo breaks off before its end. Copy it from the phone or camera again.',
-  'photo-unsupported': () => 'This is not a photo the program can read. Use a JPEG, PNG or WebP.',
+  'photo-not-an-image': () =>
+    'This file is neither a photo nor a saved job. Photos are JPEG, PNG or WebP; saved jobs end in .waneline.',
+  'photo-unsupported': (say) =>
+    `This is a ${say.text('format')} file, which not every browser can show. Save the photo as a JPEG and open that.`,
   'photo-too-large': (say) =>
     `This photo has ${say.count('megapixels')} megapixels; up to ${say.count('mostMegapixels')} can be worked on. A smaller copy would do: it is still much finer than a tape.`,
   'photo-file-too-large': (say) =>
@@ -70,9 +73,10 @@ const photoProblems: Readonly<Record<string, Sentence>> = {
 
 const planProblems: Readonly<Record<string, Sentence>> = {
   'plan-not-a-plan': () => 'This file is neither a photo nor a saved job.',
-  'plan-broken-json': () => 'This saved job is damaged and cannot be read. What you had open stays as it is.',
-  'plan-newer-version': () =>
-    'This job was saved by a newer version of the program. Load the page again to get it; what you had open stays as it is.',
+  'plan-broken-json': (say) =>
+    `This saved job is damaged${say.text('at') === '' ? '' : ` (at ${say.text('at')})`} and cannot be read. What you had open stays as it is.`,
+  'plan-newer-version': (say) =>
+    `This job was saved by a newer version of the program (format ${say.count('version')}; this one reads up to ${say.count('readable')}). Load the page again to get it; what you had open stays as it is.`,
   'plan-file-damaged': () =>
     'This saved job is damaged and cannot be opened. What you had open stays as it is.',
   'plan-file-too-large': () => 'This file holds far more than a job ever does, so it was not opened.',
@@ -80,8 +84,8 @@ const planProblems: Readonly<Record<string, Sentence>> = {
   'plan-not-stored': () => 'This job is no longer in this browser.',
   'plan-open-elsewhere': () =>
     'This job is open in another window too. Work in one of them only; nothing is overwritten without asking.',
-  'plan-beyond-repair': () =>
-    'This saved job has been changed so much that it cannot be read. What you had open stays as it is.',
+  'plan-beyond-repair': (say) =>
+    `This saved job has been changed so much that it cannot be read (${say.text('at')}). What you had open stays as it is.`,
 }
 
 const programProblems: Readonly<Record<string, Sentence>> = {
