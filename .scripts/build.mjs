@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process'
 import { existsSync, readdirSync, statSync } from 'node:fs'
 import { join } from 'node:path'
+import { stripVTControlCharacters } from 'node:util'
 import { nodeProgram } from './nodeProgram.mjs'
 import { inRoot, root } from './root.mjs'
 
@@ -48,7 +49,7 @@ export const buildIfStale = () => {
   const { status, stdout, stderr } = spawnSync(program, args, {
     cwd: root,
     encoding: 'utf8',
-    env: { ...process.env, NODE_ENV: 'production', NO_COLOR: '1' },
+    env: { ...process.env, NODE_ENV: 'production' },
   })
-  if (status !== 0) throw new Error(`The build failed:\n${stdout}${stderr}`)
+  if (status !== 0) throw new Error(`The build failed:\n${stripVTControlCharacters(stdout + stderr)}`)
 }
