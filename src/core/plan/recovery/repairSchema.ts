@@ -119,7 +119,8 @@ function shortened(start: Repaired, issues: readonly SchemaIssue[]): Repaired {
   return { json, lost }
 }
 
-const isTooLongList = ({ code, path }: SchemaIssue): boolean => code === 'too_big' && path.length === 1
+const isTooLongList = ({ code, path }: SchemaIssue): boolean =>
+  code === 'too_big' && path.length === 1 && (path[0] === 'slabs' || path[0] === 'options')
 
 const lacksRule = (issue: SchemaIssue): boolean => issue.keys !== undefined || isTooLongList(issue)
 
