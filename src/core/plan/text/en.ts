@@ -1,4 +1,5 @@
 import { commandTexts } from './en/commands'
+import { canvasTexts } from './en/ui/canvas'
 import { helpTexts } from './en/ui/help'
 import { slabTexts } from './en/ui/slab'
 import { tableTexts } from './en/ui/table'
@@ -11,6 +12,7 @@ export const en = {
   ...slabTexts,
   ...tableTexts,
   ...helpTexts,
+  ...canvasTexts,
 } as const
 
 export type Catalogue = typeof en

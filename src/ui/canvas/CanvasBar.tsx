@@ -1,0 +1,113 @@
+import { useStore } from 'zustand'
+import type { ReactNode } from 'react'
+import { t } from '../text/t'
+import { useDisplay } from '../text/useDisplay'
+import { closeTrace, layOffcut, removeSelected, takeBack, turnOverSelected } from './canvasActions'
+import { canvasStore, toolInHand } from './canvasStore'
+import { forgetCamera } from './currentScene'
+import { hintFor } from './hint'
+import { zoomBy, ZOOM_STEP } from './keyInput'
+import { LEAST_RING_POINTS } from './tools/trace/drawing'
+import type { Scene } from './tools/toolTypes'
+
+interface Props {
+  readonly scene: Scene
+}
+
+/** Under the picture: what the tool wants next, what can be done with what is in hand, and the zoom. */
+export function CanvasBar({ scene }: Props) {
+  const display = useDisplay()
+  const hand = useStore(canvasStore, (state) => toolInHand(state, scene.slab?.id ?? null, scene.tool))
+  const unfinished = hand.unfinished.length
+  const hint = hintFor(scene, unfinished, display)
+  return (
+    <div className="canvas-bar">
+      <div className="canvas-help">
+        {hint !== null && <p className="canvas-hint">{hint}</p>}
+        <TracePart scene={scene} unfinished={unfinished} />
+        <PiecePart scene={scene} />
+      </div>
+      <ZoomPart />
+    </div>
+  )
+}
+
+function TracePart({ scene, unfinished }: Props & { readonly unfinished: number }) {
+  if (unfinished === 0) return null
+  const isTrace = scene.tool === 'outline' || scene.tool === 'void'
+  return (
+    <>
+      <button type="button" className="button" onClick={takeBack}>
+        {t('canvas-take-back')}
+      </button>
+      {isTrace && unfinished >= LEAST_RING_POINTS && (
+        <button type="button" className="button" onClick={closeTrace}>
+          {t('canvas-close-trace')}
+        </button>
+      )}
+    </>
+  )
+}
+
+function PiecePart({ scene: { view, selection, tray } }: Props) {
+  if (view !== 'table') return null
+  if (selection?.kind === 'placement') {
+    return (
+      <>
+        <button type="button" className="button" onClick={turnOverSelected}>
+          {t('canvas-turn-over')}
+        </button>
+        <button type="button" className="button" onClick={removeSelected}>
+          {t('canvas-take-out')}
+        </button>
+      </>
+    )
+  }
+  const inTray = selection?.kind === 'piece' && tray.some(({ piece }) => piece.key === selection.key)
+  if (!inTray) return null
+  return (
+    <button type="button" className="button" onClick={() => layOffcut(selection.key)}>
+      {t('canvas-lay-in')}
+    </button>
+  )
+}
+
+function ZoomPart() {
+  return (
+    <div className="canvas-zoom">
+      <IconButton label={t('canvas-zoom-out')} onClick={() => zoomBy(1 / ZOOM_STEP)}>
+        <path d="M5 12h14" />
+      </IconButton>
+      <IconButton label={t('canvas-fit')} onClick={forgetCamera}>
+        <path d="M4 9V4h5M20 9V4h-5M4 15v5h5M20 15v5h-5" />
+      </IconButton>
+      <IconButton label={t('canvas-zoom-in')} onClick={() => zoomBy(ZOOM_STEP)}>
+        <path d="M5 12h14M12 5v14" />
+      </IconButton>
+    </div>
+  )
+}
+
+interface IconButtonProps {
+  readonly label: string
+  readonly onClick: () => void
+  readonly children: ReactNode
+}
+
+function IconButton({ label, onClick, children }: IconButtonProps) {
+  return (
+    <button type="button" className="button" aria-label={label} title={label} onClick={onClick}>
+      <svg
+        width="20"
+        height="20"
+        viewBox="0 0 24 24"
+        fill="none"
+        stroke="currentColor"
+        strokeWidth="2"
+        aria-hidden="true"
+      >
+        {children}
+      </svg>
+    </button>
+  )
+}

@@ -1,0 +1,112 @@
+import { type Point, pointToSegmentDistanceMm } from '../../core/geometry'
+import type { Selection } from '../../state/sessionStore'
+import { worldPath } from './frames'
+import { handlesOf, isWorthNaming, tracesOf } from './handles'
+import { HIT_RADIUS_PX, hitEdge, hitHandle, isInRegions } from './hitTest'
+import { poseSubject } from './poseSubject'
+import { readyValue } from './scene'
+import type { PointerKind, PoseTarget, Scene } from './tools/toolTypes'
+import { screenOf, worldOf } from './view'
+
+/** What a tap at a screen point selects: a handle, a line, or the body it falls on; null for none. */
+export function selectionAt(scene: Scene, screen: Point, pointer: PointerKind): Selection | null {
+  const handle = hitHandle(handlesOf(scene), screen, pointer, ({ selection }) => selection !== null)
+  if (handle) return handle.selection
+  const lines = [cutAt, traceAt, datumAt]
+  for (const lineAt of lines) {
+    const found = lineAt(scene, screen, HIT_RADIUS_PX[pointer])
+    if (found) return found
+  }
+  return (
+    placementAt(scene, screen) ??
+    trayPieceAt(scene, screen) ??
+    footprintAt(scene, screen) ??
+    pieceAt(scene, screen)
+  )
+}
+
+function cutAt(scene: Scene, screen: Point, reachPx: number): Selection | null {
+  const pieces = readyValue(scene.optionResult?.pieces)
+  if (!scene.option || !pieces || scene.view === 'table') return null
+  for (const cut of pieces.cuts) {
+    const path = worldPath([cut.from.at, cut.to.at], scene.frames.worldFromSlab)
+    const [from, to] = path?.map((point) => screenOf(scene.camera, point)) ?? []
+    if (from && to && pointToSegmentDistanceMm(screen, from, to) <= reachPx / 2) {
+      return { kind: 'cut', cutId: cut.cutId }
+    }
+  }
+  return null
+}
+
+/** The edge of a trace under a screen point, nearest in the list first. */
+export function traceEdgeAt(
+  scene: Scene,
+  screen: Point,
+  reachPx: number,
+): { readonly traceId: string; readonly edge: number } | null {
+  if (scene.view !== 'photo') return null
+  for (const trace of tracesOf(scene)) {
+    const path = trace.ringPx.map((point) => screenOf(scene.camera, point))
+    const edge = hitEdge(path, screen, reachPx)
+    if (edge !== null) return { traceId: trace.id, edge }
+  }
+  return null
+}
+
+function traceAt(scene: Scene, screen: Point, reachPx: number): Selection | null {
+  const hit = traceEdgeAt(scene, screen, reachPx)
+  return hit && { kind: 'trace', traceId: hit.traceId, point: null }
+}
+
+function datumAt(scene: Scene, screen: Point, reachPx: number): Selection | null {
+  const { slab } = scene
+  const datum = slab?.capture.kind === 'photo' ? slab.capture.datum : null
+  if (!slab || !datum || scene.view !== 'photo') return null
+  const near = pointToSegmentDistanceMm(
+    screen,
+    screenOf(scene.camera, datum.fromPx),
+    screenOf(scene.camera, datum.toPx),
+  )
+  return near <= reachPx / 2 ? { kind: 'datum', end: null } : null
+}
+
+/** Is the screen point on the body of something rigid? */
+export function isOnBody(scene: Scene, target: PoseTarget, screen: Point): boolean {
+  const subject = poseSubject(scene, target)
+  const at = subject?.frameOf(worldOf(scene.camera, screen))
+  return subject !== null && !!at && isInRegions([subject.body], at)
+}
+
+function footprintAt(scene: Scene, screen: Point): Selection | null {
+  if (!scene.option || scene.view === 'table' || !isOnBody(scene, { kind: 'footprint' }, screen)) return null
+  return { kind: 'footprint' }
+}
+
+function placementAt(scene: Scene, screen: Point): Selection | null {
+  const { option } = scene
+  if (!option || scene.view !== 'table') return null
+  const found = option.placements.findLast(({ id }) =>
+    isOnBody(scene, { kind: 'placement', placementId: id }, screen),
+  )
+  return found ? { kind: 'placement', placementId: found.id } : null
+}
+
+/** The piece of the tray under a screen point. */
+export function trayKeyAt(scene: Scene, screen: Point): string | null {
+  const at = worldOf(scene.camera, screen)
+  return scene.tray.find(({ region }) => isInRegions([region], at))?.piece.key ?? null
+}
+
+function trayPieceAt(scene: Scene, screen: Point): Selection | null {
+  const key = scene.view === 'table' ? trayKeyAt(scene, screen) : null
+  return key === null ? null : { kind: 'piece', key }
+}
+
+function pieceAt(scene: Scene, screen: Point): Selection | null {
+  const pieces = readyValue(scene.optionResult?.pieces)
+  const at = scene.frames.slabFromWorld(worldOf(scene.camera, screen))
+  if (!scene.option || !pieces || !at || scene.view === 'table' || pieces.slabId !== scene.slab?.id)
+    return null
+  const found = pieces.pieces.find((piece) => isWorthNaming(piece) && isInRegions([piece.region], at))
+  return found ? { kind: 'piece', key: found.key } : null
+}

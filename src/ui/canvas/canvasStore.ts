@@ -1,0 +1,43 @@
+import { createStore } from 'zustand/vanilla'
+import type { Point } from '../../core/geometry'
+import type { ToolName } from '../../state/sessionStore'
+import { takeUp, type ToolInHand } from './tools/toolTable'
+import type { Camera, Size } from './view'
+
+/** The cross that arrow keys move, for tools that set points. */
+export interface Crosshair {
+  readonly world: Point
+  /** Moved since it last set something: Enter then sets a point there. */
+  readonly isFresh: boolean
+}
+
+/** What the canvas itself remembers: neither saved nor undone. */
+export interface CanvasState {
+  readonly size: Size
+  /** Only the views that were zoomed or moved by hand; the others show everything. */
+  readonly cameras: ReadonlyMap<string, Camera>
+  /** Tools by slab and name: an unfinished trace is still there when one comes back to it. */
+  readonly hands: ReadonlyMap<string, ToolInHand>
+  readonly crosshair: Crosshair | null
+  readonly isPanning: boolean
+}
+
+export const canvasStore = createStore<CanvasState>(() => ({
+  size: { width: 0, height: 0 },
+  cameras: new Map(),
+  hands: new Map(),
+  crosshair: null,
+  isPanning: false,
+}))
+
+const handKey = (slabId: string | null, tool: ToolName): string => `${slabId ?? ''}/${tool}`
+
+export const toolInHand = (state: CanvasState, slabId: string | null, tool: ToolName): ToolInHand =>
+  state.hands.get(handKey(slabId, tool)) ?? takeUp(tool)
+
+export const putInHand = (slabId: string | null, hand: ToolInHand): void =>
+  canvasStore.setState(({ hands }) => ({
+    hands: new Map(hands).set(handKey(slabId, hand.name), hand),
+  }))
+
+export const setCrosshair = (crosshair: Crosshair | null): void => canvasStore.setState({ crosshair })

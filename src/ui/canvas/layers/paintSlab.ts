@@ -1,0 +1,110 @@
+import type { Trace } from '../../../core/plan'
+import type { Ink } from '../ink'
+import { tracesOf } from '../handles'
+import { readyValue } from '../scene'
+import type { Scene } from '../tools/toolTypes'
+import { screenOf } from '../view'
+import { slabRingPath, type WorldPath } from '../worldPaths'
+import { type Brush, fill, hatch, layPaths, stroke } from './paint'
+
+/** The slab itself: outline, voids, datum line, boards that lie on it. */
+export function paintSlab(brush: Brush, scene: Scene, ink: Ink): void {
+  if (scene.view === 'table') return
+  if (scene.view === 'photo') paintTraces(brush, scene, ink)
+  else paintShape(brush, scene, ink)
+  paintBoards(brush, scene, ink)
+  paintDatum(brush, scene, ink)
+}
+
+/** In the photo: the traces as they were drawn. */
+function paintTraces(brush: Brush, scene: Scene, ink: Ink): void {
+  for (const trace of tracesOf(scene)) {
+    if (trace.meaning.kind === 'void') hatch(brush, scene.camera, [trace.ringPx], 'void', ink.ink)
+    layPaths(brush, scene.camera, [trace.ringPx], true)
+    outlineStroke(brush, ink, isSelected(scene, trace))
+  }
+}
+
+const isSelected = ({ selection }: Scene, trace: Trace): boolean =>
+  selection?.kind === 'trace' && selection.traceId === trace.id
+
+function outlineStroke(brush: Brush, ink: Ink, selected: boolean): void {
+  const widthPx = (selected ? 3 : 2) * ink.weight
+  stroke(brush, { colour: selected ? ink.accent : ink.ink, widthPx, halo: ink.paper })
+}
+
+/** From above: the shape that the core made of the traces. */
+function paintShape(brush: Brush, scene: Scene, ink: Ink): void {
+  const shape = readyValue(scene.slabResult?.shape)
+  if (!shape) return
+  const { camera, frames, selection } = scene
+  const isTrace = (traceId: string): boolean => selection?.kind === 'trace' && selection.traceId === traceId
+  for (const { ring, traceId } of shape.voids) {
+    const path = slabRingPath(frames, ring)
+    if (!path) continue
+    layPaths(brush, camera, [path], true)
+    fill(brush, ink.paper, 0.55)
+    hatch(brush, camera, [path], 'void', ink.ink)
+    layPaths(brush, camera, [path], true)
+    outlineStroke(brush, ink, isTrace(traceId))
+  }
+  const outline = slabRingPath(frames, shape.outline)
+  if (!outline) return
+  layPaths(brush, camera, [outline], true)
+  const trace = tracesOf(scene).find(({ meaning }) => meaning.kind === 'outline')
+  outlineStroke(brush, ink, trace !== undefined && isTrace(trace.id))
+}
+
+function paintBoards(brush: Brush, scene: Scene, ink: Ink): void {
+  const { slab, photo, frames, camera, selection } = scene
+  for (const board of slab?.boards ?? []) {
+    const corners = board.cornerIds
+      .map((id) => photo?.observations.find(({ markId }) => markId === id)?.atPx)
+      .map((atPx) => (atPx ? frames.worldFromPx(atPx) : null))
+      .filter((point) => point !== null)
+    if (corners.length !== board.cornerIds.length) continue
+    layPaths(brush, camera, [corners], true)
+    const selected = selection?.kind === 'board' && selection.boardId === board.id
+    stroke(brush, {
+      colour: selected ? ink.accent : ink.ink,
+      widthPx: (selected ? 2.5 : 1.5) * ink.weight,
+      dashPx: [3, 4],
+      halo: ink.paper,
+    })
+  }
+}
+
+/** A long and two short dashes: a line to measure from. */
+const DATUM_DASH = [16, 4, 3, 4] as const
+
+/** Both ends of the datum in the view's world; null while there is none, or it does not lie in this view. */
+export function datumPath({ slab, frames }: Scene): WorldPath | null {
+  const datum = slab?.capture.kind === 'photo' ? slab.capture.datum : null
+  const from = datum && frames.worldFromPx(datum.fromPx)
+  const to = datum && frames.worldFromPx(datum.toPx)
+  return from && to ? [from, to] : null
+}
+
+function paintDatum(brush: Brush, scene: Scene, ink: Ink): void {
+  const path = datumPath(scene)
+  if (!path) return
+  layPaths(brush, scene.camera, [path], false)
+  const selected = scene.selection?.kind === 'datum' || scene.tool === 'datum'
+  stroke(brush, {
+    colour: ink.accent,
+    widthPx: (selected ? 2.25 : 1.25) * ink.weight,
+    dashPx: DATUM_DASH,
+    halo: ink.paper,
+  })
+  for (const end of path) {
+    const [x, y] = screenOf(scene.camera, end)
+    brush.beginPath()
+    brush.moveTo(x, y - 6)
+    brush.lineTo(x + 6, y)
+    brush.lineTo(x, y + 6)
+    brush.lineTo(x - 6, y)
+    brush.closePath()
+    fill(brush, ink.paper, 0.9)
+    stroke(brush, { colour: ink.accent, widthPx: 1.5 * ink.weight })
+  }
+}

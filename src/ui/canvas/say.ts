@@ -1,0 +1,28 @@
+import type { Selection } from '../../state/sessionStore'
+
+/** Something that happened on the canvas, to be announced in one short sentence (sayText makes it). */
+export type Say =
+  | { readonly kind: 'selected'; readonly selection: Selection }
+  | { readonly kind: 'nothing-selected' }
+  | { readonly kind: 'mark-set'; readonly markId: string }
+  | { readonly kind: 'mark-moved'; readonly markId: string }
+  | { readonly kind: 'removed' }
+  | { readonly kind: 'point-set'; readonly number: number }
+  | { readonly kind: 'point-moved'; readonly number: number }
+  | { readonly kind: 'point-added'; readonly number: number }
+  | { readonly kind: 'point-taken-back'; readonly left: number }
+  | { readonly kind: 'points-missing'; readonly placed: number }
+  | { readonly kind: 'trace-closed'; readonly meaning: 'outline' | 'void'; readonly points: number }
+  | { readonly kind: 'trace-dropped' }
+  | { readonly kind: 'outline-exists' }
+  | { readonly kind: 'outside-photo' }
+  | { readonly kind: 'corner-set'; readonly number: number }
+  | { readonly kind: 'board-laid' }
+  | { readonly kind: 'datum-started' }
+  | { readonly kind: 'datum-set' }
+  | { readonly kind: 'table-laid' }
+  | { readonly kind: 'table-moved' }
+  | { readonly kind: 'piece-laid' }
+  | { readonly kind: 'piece-moved' }
+  | { readonly kind: 'piece-returned' }
+  | { readonly kind: 'turned-over' }

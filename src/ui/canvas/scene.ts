@@ -1,0 +1,115 @@
+import type { Bounds, Isometry } from '../../core/geometry'
+import { ringBounds } from '../../core/geometry'
+import type {
+  Option,
+  OptionResult,
+  Part,
+  Photo,
+  Plan,
+  PlanResult,
+  Slab,
+  SlabResult,
+  SlabScaleResult,
+} from '../../core/plan'
+import type { SessionState } from '../../state/sessionStore'
+import { framesOf } from './frames'
+import { layTray } from './tray'
+import type { Scene } from './tools/toolTypes'
+import { type Camera, fitCamera, type Size } from './view'
+
+/** The value of a result part, or null while it is blocked or pending. */
+export const readyValue = <T>(part: Part<T> | undefined): T | null =>
+  part?.state === 'ready' ? part.value : null
+
+/** The session's slab, else the first; so too with the option. */
+export const slabOf = (plan: Plan, session: Pick<SessionState, 'slabId'>): Slab | null =>
+  plan.slabs.find(({ id }) => id === session.slabId) ?? plan.slabs[0] ?? null
+
+export const optionOf = (plan: Plan, session: Pick<SessionState, 'optionId'>): Option | null =>
+  plan.options.find(({ id }) => id === session.optionId) ?? plan.options[0] ?? null
+
+export const photoOf = (slab: Slab | null): Photo | null =>
+  slab?.capture.kind === 'photo' ? (slab.capture.photos[0] ?? null) : null
+
+/** Pose of the table on this slab; null when it lies on none or on another. */
+export const footprintPoseOn = (option: Option | null, slab: Slab | null): Isometry | null =>
+  option?.footprint && slab && option.footprint.slabId === slab.id ? option.footprint.pose : null
+
+type SceneSession = Pick<SessionState, 'slabId' | 'optionId' | 'view' | 'tool' | 'selection' | 'boardSize'>
+
+/** What is on the bench, before it is put on screen. */
+export type SceneModel = Omit<Scene, 'camera' | 'size'>
+
+export function sceneModel(
+  plan: Plan,
+  result: PlanResult,
+  session: SceneSession,
+  newId: () => string,
+): SceneModel {
+  const slab = slabOf(plan, session)
+  const option = optionOf(plan, session)
+  const slabResult = (slab && result.slabs.get(slab.id)) ?? null
+  const optionResult = (option && result.options.get(option.id)) ?? null
+  const pose = footprintPoseOn(option, slab)
+  return {
+    plan,
+    slab,
+    photo: photoOf(slab),
+    option,
+    slabResult,
+    optionResult,
+    view: session.view,
+    tool: session.tool,
+    frames: framesOf(session.view, readyValue(slabResult?.scale), pose),
+    selection: session.selection,
+    tray: session.view === 'table' ? trayOf(optionResult, pose) : [],
+    boardSize: session.boardSize,
+    newId,
+  }
+}
+
+function trayOf(optionResult: OptionResult | null, pose: Isometry | null): Scene['tray'] {
+  const pieces = readyValue(optionResult?.pieces)
+  const footprint = readyValue(optionResult?.footprint)
+  return pieces && footprint && pose ? layTray(pieces.pieces, footprint.blank, pose) : []
+}
+
+/** What "fit" shows; null when the view has nothing to show yet. */
+export function contentBounds(model: SceneModel): Bounds | null {
+  switch (model.view) {
+    case 'photo':
+      return model.photo && { minX: 0, minY: 0, maxX: model.photo.widthPx, maxY: model.photo.heightPx }
+    case 'above':
+      return slabBounds(model.slabResult)
+    case 'table':
+      return tableBounds(model)
+  }
+}
+
+/** How much further than the marks reach the slab may go, as a share of their spread, until it is traced. */
+const AROUND_MARKS_SHARE = 0.4
+
+export function slabBounds(slabResult: SlabResult | null): Bounds | null {
+  const shape = readyValue(slabResult?.shape)
+  if (shape) return ringBounds(shape.outline)
+  const scale = readyValue(slabResult?.scale)
+  return scale && scale.markPositions.length > 0 ? boundsAroundMarks(scale) : null
+}
+
+function boundsAroundMarks(scale: SlabScaleResult): Bounds {
+  const { minX, minY, maxX, maxY } = ringBounds(scale.markPositions.map(({ at }) => at))
+  const grow = AROUND_MARKS_SHARE * Math.max(maxX - minX, maxY - minY)
+  return { minX: minX - grow, minY: minY - grow, maxX: maxX + grow, maxY: maxY + grow }
+}
+
+function tableBounds({ optionResult, tray }: SceneModel): Bounds | null {
+  const footprint = readyValue(optionResult?.footprint)
+  if (!footprint) return null
+  return ringBounds([...footprint.blank, ...tray.flatMap(({ region }) => region.outer)])
+}
+
+/** A camera for a model that has not been zoomed by hand. */
+export function startingCamera(model: SceneModel, size: Size): Camera {
+  const bounds = contentBounds(model)
+  return bounds ? fitCamera(bounds, size) : { scale: 1, x: 0, y: 0 }
+}

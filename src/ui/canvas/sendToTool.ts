@@ -1,0 +1,30 @@
+import { planStore } from '../../state/planStore'
+import { sessionStore, setDraft } from '../../state/sessionStore'
+import { announce } from '../a11y/announce'
+import { canvasStore, putInHand, toolInHand } from './canvasStore'
+import { currentScene, settledModel } from './currentScene'
+import { sayText } from './sayText'
+import { applyToolCommand, runToolCommand } from './tools/toolCommand'
+import type { ToolEvent, ToolStep } from './tools/toolTypes'
+
+type Answer = Omit<ToolStep<unknown>, 'state'>
+
+/** Hands an event to the tool in hand and does what it answers: draft, command, selection, announcement. */
+export function sendToTool(event: ToolEvent): Answer {
+  const scene = currentScene()
+  const slabId = scene.slab?.id ?? null
+  const hand = toolInHand(canvasStore.getState(), slabId, scene.tool)
+  const { next, ...answer } = hand.step(event, scene)
+  putInHand(slabId, next)
+  if (answer.command) runToolCommand(answer.command)
+  else showDraft(answer)
+  if (answer.select !== undefined) sessionStore.setState({ selection: answer.select })
+  if (answer.say) announce(sayText(answer.say, settledModel(), sessionStore.getState().display))
+  return answer
+}
+
+function showDraft({ draft }: Answer): void {
+  const before = sessionStore.getState().draft
+  const after = draft ? applyToolCommand(planStore.getState().plan, draft) : null
+  if (before !== after) setDraft(after)
+}
