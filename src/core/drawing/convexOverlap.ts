@@ -3,9 +3,14 @@ import type { Point } from '../geometry'
 /** Distances shorter than this are touching, not overlapping, mm: a tenth of a thin line. */
 const TOUCH_MM = 0.01
 
-const extentAlong = (points: readonly Point[], axis: Point): readonly [number, number] => {
-  const places = points.map(([x, y]) => x * axis[0] + y * axis[1])
-  return [Math.min(...places), Math.max(...places)]
+function extentAlong(points: readonly Point[], axis: Point): readonly [number, number] {
+  let [low, high] = [Infinity, -Infinity]
+  for (const [x, y] of points) {
+    const place = x * axis[0] + y * axis[1]
+    low = Math.min(low, place)
+    high = Math.max(high, place)
+  }
+  return [low, high]
 }
 
 /** Unit normals of the edges of a convex figure (a segment gives its own normal and direction). */
@@ -23,9 +28,18 @@ function axesOf(points: readonly Point[]): readonly Point[] {
  * Method: separating axes; a figure of one segment brings its normal, the other one its own.
  */
 export function convexOverlap(a: readonly Point[], b: readonly Point[]): boolean {
-  return [...axesOf(a), ...axesOf(b)].every((axis) => {
-    const [aLow, aHigh] = extentAlong(a, axis)
-    const [bLow, bHigh] = extentAlong(b, axis)
-    return aLow < bHigh - TOUCH_MM && bLow < aHigh - TOUCH_MM
-  })
+  if (!UPRIGHT_AXES.every((axis) => meetAlong(a, b, axis))) return false
+  return [...axesOf(a), ...axesOf(b)].every((axis) => meetAlong(a, b, axis))
+}
+
+/** Looked at first: most figures of a sheet lie far apart. */
+const UPRIGHT_AXES: readonly Point[] = [
+  [1, 0],
+  [0, 1],
+]
+
+function meetAlong(a: readonly Point[], b: readonly Point[], axis: Point): boolean {
+  const [aLow, aHigh] = extentAlong(a, axis)
+  const [bLow, bHigh] = extentAlong(b, axis)
+  return aLow < bHigh - TOUCH_MM && bLow < aHigh - TOUCH_MM
 }

@@ -1,0 +1,31 @@
+import { type Block, columnsBlock, flowBlocks, stackBlocks } from '../../drawing'
+import { sawCautions } from './cautions'
+import { cutListBlocks } from './cutList'
+import { datumBlocks } from './datumSteps'
+import { contentBox, type SheetPage } from './sheetFrame'
+import type { SheetInput } from './sheetInput'
+import { COLUMN_AIR_MM } from './sheetStyle'
+import { aboutText } from './slabPage'
+
+/** The cut list with how to chalk it and what to beware of: as many pages as it takes. */
+export function listPages(input: SheetInput): readonly SheetPage[] {
+  const { text } = input
+  const box = contentBox(input.paper, input.orientation)
+  const blocks: readonly Block[] = [...cutListBlocks(input, box.widthMm), benchNotes(input, box.widthMm)]
+  return flowBlocks(blocks, box.heightMm, box.heightMm).map((page, k) => ({
+    title: k === 0 ? text.sheetTitleList : text.sheetContinued({ title: text.sheetTitleList }),
+    about: aboutText(input),
+    items: stackBlocks(page, box),
+  }))
+}
+
+function benchNotes(input: SheetInput, widthMm: number): Block {
+  const columnMm = (widthMm - COLUMN_AIR_MM) / 2
+  return columnsBlock(
+    [
+      { leftMm: 0, blocks: datumBlocks(input, columnMm) },
+      { leftMm: columnMm + COLUMN_AIR_MM, blocks: sawCautions(input.text, columnMm) },
+    ],
+    9,
+  )
+}

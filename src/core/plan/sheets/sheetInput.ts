@@ -1,0 +1,95 @@
+import { type LengthDisplay, formatAngle, formatLength } from '../../units'
+import type { Orientation, PaperName } from '../../drawing'
+import type { Verdict } from '../../layout'
+import type { Part } from '../part'
+import type {
+  CoverageResult,
+  FootprintResult,
+  MarkPosition,
+  OptionResult,
+  PiecesResult,
+  PlanResult,
+  ResinResult,
+  SlabResult,
+  SlabShapeResult,
+} from '../planResult'
+import type { Option, Plan, Slab, TableSideName } from '../schema'
+import type { SheetText } from '../text/en/sheet'
+
+export interface CutSheetRequest {
+  readonly plan: Plan
+  readonly option: Option
+  readonly slab: Slab
+  readonly result: PlanResult
+  readonly display: LengthDisplay
+  readonly paper: PaperName
+  /** The day as it is to be read, e.g. `14 March 2026`: core knows no clock. */
+  readonly dateText: string
+  readonly text: SheetText
+}
+
+/** What the sheets draw: results that are ready, the words, and lengths in the maker's units. */
+export interface SheetInput extends Omit<CutSheetRequest, 'result'> {
+  readonly orientation: Orientation
+  readonly shape: SlabShapeResult
+  readonly marks: readonly MarkPosition[]
+  /** Length of the datum between its two ends, mm; null for a slab without a photo. */
+  readonly datumLengthMm: number | null
+  readonly footprint: FootprintResult
+  readonly pieces: PiecesResult
+  readonly coverage: CoverageResult
+  readonly verdict: Verdict
+  readonly resin: ResinResult | null
+  readonly length: (mm: number) => string
+  readonly angle: (rad: number) => string
+}
+
+type Results = Pick<SheetInput, 'shape' | 'footprint' | 'pieces' | 'coverage' | 'verdict'>
+
+const valueOf = <T>(part: Part<T>): T | null => (part.state === 'ready' ? part.value : null)
+
+/** What a sheet cannot do without. */
+function neededResults(slab: SlabResult, option: OptionResult): Results | null {
+  const shape = valueOf(slab.shape)
+  const footprint = valueOf(option.footprint)
+  const pieces = valueOf(option.pieces)
+  const coverage = valueOf(option.coverage)
+  const verdict = valueOf(option.verdict)
+  return shape && footprint && pieces && coverage && verdict
+    ? { shape, footprint, pieces, coverage, verdict }
+    : null
+}
+
+/** Gathers what the sheets need; null while the slab's shape, the table's place or the cuts are not worked out. */
+export function gatherSheetInput(request: CutSheetRequest): Omit<SheetInput, 'orientation'> | null {
+  const { result, ...rest } = request
+  const slab = result.slabs.get(request.slab.id)
+  const option = result.options.get(request.option.id)
+  if (slab === undefined || option === undefined) return null
+  const needed = neededResults(slab, option)
+  if (needed === null) return null
+  const scale = valueOf(slab.scale)
+  return {
+    ...rest,
+    ...needed,
+    marks: scale?.markPositions ?? [],
+    datumLengthMm: scale?.datum.lengthMm ?? null,
+    resin: valueOf(option.resin),
+    length: (mm) => unparted(formatLength(mm, request.display)),
+    angle: (rad) => formatAngle(rad),
+  }
+}
+
+/** A figure and its unit stay on one line. */
+const unparted = (text: string): string => text.replaceAll(' ', '\u00a0')
+
+/** A side of the table as the sheets name it. */
+export function sideName(text: SheetText, side: TableSideName): string {
+  const names = {
+    start: text.sheetSideStart,
+    end: text.sheetSideEnd,
+    far: text.sheetSideFar,
+    near: text.sheetSideNear,
+  }
+  return names[side]
+}

@@ -1,0 +1,194 @@
+import { type Point, isPointInRegion } from '../../geometry'
+import {
+  CAP_HEIGHT,
+  type CircleItem,
+  type DrawItem,
+  type DrawingView,
+  STROKES,
+  type Segment,
+  type TextItem,
+  centredText,
+  convexOverlap,
+  firstFreeText,
+  linesOf,
+  onSheet,
+  shortenText,
+  textBox,
+  textCorners,
+} from '../../drawing'
+import { MARK_ARM_MM, markSymbol } from './markSymbol'
+import type { SetOutCut, SlabPiece } from '../planResult'
+import type { SheetInput } from './sheetInput'
+import { SIZE } from './sheetStyle'
+import { regionOnSheet } from './slabLines'
+
+type Figure = readonly Point[]
+
+export interface LabelRoom {
+  /** What is drawn already: labels keep off its texts. */
+  readonly taken: readonly DrawItem[]
+  readonly datumEnds: Segment
+}
+
+const TAG_RADIUS_MM = 3.1
+const MARK_NAME_ROOM_MM = 40
+const PIECE_NAME_ROOM_MM = 60
+/** Where a cut's number may stand, as shares of its length: the middle first. */
+const TAG_SHARES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88]
+/** Eight directions round a place, upper right first. */
+const DIRECTIONS: readonly Point[] = [
+  [1, -1],
+  [1, 1],
+  [-1, -1],
+  [-1, 1],
+  [0, -1.25],
+  [0, 1.25],
+  [1.6, 0],
+  [-1.6, 0],
+]
+
+const square = ([x, y]: Point, half: number): Figure => [
+  [x - half, y - half],
+  [x + half, y - half],
+  [x + half, y + half],
+  [x - half, y + half],
+]
+
+const onTheWay = ([a, b]: Segment, share: number): Point => [
+  a[0] + (b[0] - a[0]) * share,
+  a[1] + (b[1] - a[1]) * share,
+]
+
+/** Numbers of the cuts, names of marks and pieces, the datum's name: each where it is free. Rules: SHT-3. */
+export function slabLabels(input: SheetInput, view: DrawingView, room: LabelRoom): readonly DrawItem[] {
+  const marks = input.marks.map((mark) => ({ ...mark, at: onSheet(view, mark.at) }))
+  const taken: Figure[] = [
+    ...room.taken.flatMap((item) => (item.kind === 'text' ? [textCorners(item)] : [])),
+    ...marks.map(({ at }) => square(at, MARK_ARM_MM)),
+  ]
+  const symbols = marks.flatMap(({ at }) => markSymbol(at))
+  const labels: DrawItem[] = []
+  const heavy: readonly Figure[] = room.taken.flatMap((item) => (isHeavy(item) ? linesOf(item) : []))
+  const put = (free: TextItem | null, ground: readonly DrawItem[] = []): boolean => {
+    if (free === null) return false
+    taken.push(textCorners(free, 0.4))
+    labels.push(...ground, free)
+    return true
+  }
+  const clear = (candidates: readonly TextItem[]): TextItem | null =>
+    firstFreeText(candidates, [...taken, ...heavy])
+  for (const cut of input.pieces.cuts) {
+    // A number belongs on its cut; other labels go beside the strong lines if they can.
+    const free = firstFreeText(tagCandidates(cut, view, taken), taken)
+    if (free === null) continue
+    const ground = tagGround(free)
+    taken.push(square(ground.centre, TAG_RADIUS_MM))
+    put(free, [ground])
+  }
+  for (const candidates of [
+    ...marks.map(({ name, at }) => markCandidates(name, at)),
+    datumCandidates(input, room.datumEnds),
+  ]) {
+    put(clear(candidates) ?? firstFreeText(candidates, taken))
+  }
+  for (const piece of input.pieces.pieces) {
+    if (piece.use === 'table' || piece.name === '') continue
+    if (put(clear(pieceCandidates(piece, input, view)))) continue
+    const anchor = onSheet(view, piece.anchor)
+    const free = clear(
+      pieceSideCandidates(piece, input, view).filter((label) => {
+        const leader = leaderLine(anchor, label)
+        return !taken.some((figure) => convexOverlap(leader, figure))
+      }),
+    )
+    put(free, free === null ? [] : leaderItems(anchor, free))
+  }
+  return [...symbols, ...labels]
+}
+
+/** Lines that a label's white ground should not break, if it can be helped. */
+const isHeavy = (item: DrawItem): boolean =>
+  'stroke' in item && item.stroke !== null && item.stroke.widthMm >= STROKES.finished.widthMm
+
+/** The number of a cut in a black disc on its line; the disc keeps off what is there as well as the number. */
+function tagCandidates(cut: SetOutCut, view: DrawingView, taken: readonly Figure[]): readonly TextItem[] {
+  const line: Segment = [onSheet(view, cut.from.at), onSheet(view, cut.to.at)]
+  return TAG_SHARES.map((share) => onTheWay(line, share))
+    .filter((at) => firstFreeText([discSized(at)], taken) !== null)
+    .map((at) => centredText(String(cut.number), at, { sizeMm: SIZE.figure, weight: 'bold', reversed: true }))
+}
+
+/** A stand-in of the disc's size for the test of what is free. */
+const discSized = (at: Point): TextItem => centredText('00', at, { sizeMm: 2 * TAG_RADIUS_MM })
+
+function tagGround({ at, sizeMm }: TextItem): CircleItem {
+  const centre: Point = [at[0], at[1] - (CAP_HEIGHT * sizeMm) / 2]
+  return { kind: 'circle', centre, radiusMm: TAG_RADIUS_MM, stroke: null, fill: 'black' }
+}
+
+function markCandidates(name: string, [x, y]: Point): readonly TextItem[] {
+  const style = { sizeMm: SIZE.figure, weight: 'bold', plate: true, maxWidthMm: MARK_NAME_ROOM_MM } as const
+  const text = shortenText(name, style)
+  const away = MARK_ARM_MM + SIZE.figure * 0.35
+  return DIRECTIONS.map(([dx, dy]) => centredText(text, [x + dx * away, y + dy * away], style))
+}
+
+function datumCandidates({ text }: SheetInput, ends: Segment): readonly TextItem[] {
+  const style = { sizeMm: SIZE.note, plate: true } as const
+  const rise = SIZE.note * 0.8
+  return [0.94, 0.88, 0.82, 0.76, 0.7, 0.06, 0.12, 0.3, 0.4, 0.5, 0.6].flatMap((share) => {
+    const [x, y] = onTheWay(ends, share)
+    return [
+      centredText(text.sheetDatum, [x, y - rise], style),
+      centredText(text.sheetDatum, [x, y + rise], style),
+    ]
+  })
+}
+
+/** A piece's name, inside it where it fits, in smaller letters where it does not. */
+function pieceCandidates(piece: SlabPiece, { text }: SheetInput, view: DrawingView): readonly TextItem[] {
+  const region = regionOnSheet(view, piece.region)
+  const [x, y] = onSheet(view, piece.anchor)
+  const name = text.sheetPiece({ name: piece.name })
+  const shifts = [0, 8, -8, 16, -16, 28, -28, 45, -45]
+  return [SIZE.figure, SIZE.note]
+    .flatMap((sizeMm) => [
+      ...shifts.map((shift) => pieceText(name, [x + shift, y], sizeMm)),
+      ...shifts.map((shift) => pieceText(name, [x, y + shift], sizeMm, -Math.PI / 2)),
+    ])
+    .filter((label) => textCorners(label).every((corner) => isPointInRegion(corner, region)))
+}
+
+/** A piece's name beside it, for one too small to hold it; a leader then goes to the piece. */
+function pieceSideCandidates(piece: SlabPiece, { text }: SheetInput, view: DrawingView): readonly TextItem[] {
+  const [x, y] = onSheet(view, piece.anchor)
+  const name = text.sheetPiece({ name: piece.name })
+  return [5, 8, 11, 14].flatMap((away) =>
+    [-14, -8, 0, 8, 14, -22, 22].flatMap((shift) =>
+      [-1, 1].map((side) => pieceText(name, [x + shift, y + side * away], SIZE.note)),
+    ),
+  )
+}
+
+function pieceText(name: string, at: Point, sizeMm: number, angleRad = 0): TextItem {
+  const style = { sizeMm, plate: true, maxWidthMm: PIECE_NAME_ROOM_MM, angleRad } as const
+  return centredText(shortenText(name, style), at, style)
+}
+
+/** From a piece to the nearest edge of its name. */
+function leaderLine(anchor: Point, label: TextItem): Segment {
+  const box = textBox(label, 0.6)
+  return [
+    anchor,
+    [
+      Math.min(Math.max(anchor[0], box.xMm), box.xMm + box.widthMm),
+      Math.min(Math.max(anchor[1], box.yMm), box.yMm + box.heightMm),
+    ],
+  ]
+}
+
+/** The leader ends in a dot on the piece, as ISO 128 has one that ends within an outline. */
+const leaderItems = (anchor: Point, label: TextItem): readonly DrawItem[] => [
+  { kind: 'segments', segments: [leaderLine(anchor, label)], stroke: STROKES.thin },
+  { kind: 'circle', centre: anchor, radiusMm: 0.6, stroke: null, fill: 'black' },
+]

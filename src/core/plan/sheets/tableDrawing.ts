@@ -1,0 +1,166 @@
+import { type Point, type Region, type Ring, regionBounds, ringBounds, type TablePoint } from '../../geometry'
+import {
+  type Box,
+  type DrawItem,
+  type DrawingScale,
+  type DrawingView,
+  STROKES,
+  type Stroke,
+  type TextItem,
+  centredText,
+  centredView,
+  firstFreeText,
+  hatchRegion,
+  linearDimension,
+  linesOf,
+  onSheet,
+  pickScale,
+  shortenText,
+  textCorners,
+} from '../../drawing'
+import type { TableSideName } from '../schema'
+import { type SheetInput, sideName } from './sheetInput'
+import { SIZE } from './sheetStyle'
+import { HATCH, regionOnSheet, ringOnSheet } from './slabLines'
+
+export interface TableDrawing {
+  readonly items: readonly DrawItem[]
+  readonly scale: DrawingScale
+}
+
+/** Room for dimension lines on the left and below, mm of paper; for the blank's dimensions above and on the right. */
+const DIMENSION_MM = 10
+const NAME_ROOM_MM = 60
+const NEAR_SIDE_MM = 4.5
+
+/** The top as it is put together: wood, laid pieces, resin, with its sizes; null: no usual scale fits. */
+export function tableDrawing(input: SheetInput, box: Box): TableDrawing | null {
+  const { coverage, footprint } = input
+  const gaps = coverage.gaps.map(({ region }) => region)
+  const laid = coverage.placed.flatMap(({ inBlank }) => inBlank)
+  const regions: readonly Region<TablePoint>[] = [...coverage.mainWood, ...laid, ...gaps]
+  const bounds = ringBounds([...footprint.finished, ...regions.flatMap(({ outer }) => outer)])
+  const room: Box = {
+    xMm: box.xMm + 2 * DIMENSION_MM,
+    yMm: box.yMm,
+    widthMm: box.widthMm - 2 * DIMENSION_MM,
+    heightMm: box.heightMm - 2 * DIMENSION_MM,
+  }
+  const size = { widthMm: bounds.maxX - bounds.minX, heightMm: bounds.maxY - bounds.minY }
+  const scale = pickScale(size, room, input.display.system)
+  if (scale === null) return null
+  const view = centredView(scale, bounds, room)
+  const lines = tableLines(input, view, regions.slice(0, coverage.mainWood.length), laid, gaps)
+  const dimensions = tableDimensions(input, view, bounds)
+  const labels = tableLabels(input, view, [...lines, ...dimensions])
+  return { items: [...lines, ...dimensions, ...labels], scale }
+}
+
+function tableLines(
+  { footprint }: SheetInput,
+  view: DrawingView,
+  wood: readonly Region[],
+  laid: readonly Region[],
+  gaps: readonly Region[],
+): readonly DrawItem[] {
+  const placed = gaps.map((gap) => regionOnSheet(view, gap))
+  const outlines = (rings: readonly Ring[], stroke: Stroke): DrawItem => ({
+    kind: 'polygon',
+    rings: rings.map((ring) => ringOnSheet(view, ring)),
+    stroke,
+    fill: null,
+  })
+  return [
+    { kind: 'segments', segments: placed.flatMap((gap) => hatchRegion(gap, HATCH)), stroke: STROKES.hatch },
+    outlines(
+      [...laid, ...gaps].flatMap(({ outer, holes }) => [outer, ...holes]),
+      STROKES.opening,
+    ),
+    outlines(
+      wood.map(({ outer }) => outer),
+      STROKES.outline,
+    ),
+    outlines([footprint.finished], STROKES.finished),
+  ]
+}
+
+/** Finished length and width nearest to the table, what is cast over all further out where it is larger. */
+function tableDimensions(
+  { footprint, length }: SheetInput,
+  view: DrawingView,
+  cast: { readonly minX: number; readonly minY: number; readonly maxX: number; readonly maxY: number },
+): readonly DrawItem[] {
+  const done = ringBounds(footprint.finished)
+  const [left, bottom] = [onSheet(view, [cast.minX, 0])[0], onSheet(view, [0, cast.maxY])[1]]
+  const across = (fromMm: number, toMm: number, rowMm: number): readonly DrawItem[] => {
+    const from: Point = [onSheet(view, [fromMm, 0])[0], bottom]
+    const to: Point = [onSheet(view, [toMm, 0])[0], bottom]
+    return linearDimension({ from, to, offsetMm: rowMm, text: length(toMm - fromMm), sizeMm: SIZE.figure })
+  }
+  const down = (fromMm: number, toMm: number, rowMm: number): readonly DrawItem[] => {
+    const from: Point = [left, onSheet(view, [0, fromMm])[1]]
+    const to: Point = [left, onSheet(view, [0, toMm])[1]]
+    return linearDimension({ from, to, offsetMm: rowMm, text: length(toMm - fromMm), sizeMm: SIZE.figure })
+  }
+  const larger = (a: number, b: number): boolean => length(a) !== length(b)
+  return [
+    ...across(done.minX, done.maxX, DIMENSION_MM - 2),
+    ...down(done.minY, done.maxY, DIMENSION_MM - 2),
+    ...(larger(cast.maxX - cast.minX, done.maxX - done.minX)
+      ? across(cast.minX, cast.maxX, 2 * DIMENSION_MM - 3)
+      : []),
+    ...(larger(cast.maxY - cast.minY, done.maxY - done.minY)
+      ? down(cast.minY, cast.maxY, 2 * DIMENSION_MM - 3)
+      : []),
+  ]
+}
+
+function tableLabels(input: SheetInput, view: DrawingView, drawn: readonly DrawItem[]): readonly DrawItem[] {
+  const taken: (readonly Point[])[] = drawn.flatMap((item) =>
+    item.kind === 'text' ? [textCorners(item)] : [],
+  )
+  const edges = drawn.flatMap((item) => (item.kind === 'polygon' ? linesOf(item) : []))
+  const labels: TextItem[] = []
+  const place = (candidates: readonly TextItem[]): void => {
+    const free = firstFreeText(candidates, [...taken, ...edges]) ?? firstFreeText(candidates, taken)
+    if (free === null) return
+    taken.push(textCorners(free))
+    labels.push(free)
+  }
+  for (const side of ['start', 'end', 'far', 'near'] as const) place(sideCandidates(side, input, view))
+  for (const piece of input.coverage.placed) {
+    const name = input.text.sheetPiece({ name: piece.name })
+    for (const region of piece.inBlank.slice(0, 1)) place(nameCandidates(name, region, view))
+  }
+  return labels
+}
+
+/** The side's name along it, just inside. */
+function sideCandidates(side: TableSideName, input: SheetInput, view: DrawingView): readonly TextItem[] {
+  const { minX, minY, maxX, maxY } = ringBounds(input.footprint.finished)
+  const [left, top] = onSheet(view, [minX, minY])
+  const [right, bottom] = onSheet(view, [maxX, maxY])
+  const upright = side === 'start' || side === 'end'
+  const style = { sizeMm: SIZE.note, plate: true, angleRad: upright ? -Math.PI / 2 : 0 }
+  const name = sideName(input.text, side)
+  return [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9].map((share) => {
+    const [x, y] = [left + (right - left) * share, top + (bottom - top) * share]
+    const at = {
+      start: [left + NEAR_SIDE_MM, y],
+      end: [right - NEAR_SIDE_MM, y],
+      far: [x, top + NEAR_SIDE_MM],
+      near: [x, bottom - NEAR_SIDE_MM],
+    } as const
+    return centredText(name, at[side], style)
+  })
+}
+
+function nameCandidates(name: string, region: Region, view: DrawingView): readonly TextItem[] {
+  const { minX, minY, maxX, maxY } = regionBounds(regionOnSheet(view, region))
+  const style = { sizeMm: SIZE.figure, plate: true, maxWidthMm: NAME_ROOM_MM } as const
+  const text = shortenText(name, style)
+  const middle = (minY + maxY) / 2
+  return [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8].map((share) =>
+    centredText(text, [minX + (maxX - minX) * share, middle], style),
+  )
+}
