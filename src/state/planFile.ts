@@ -1,6 +1,7 @@
 import { strFromU8, strToU8, type UnzipFileInfo, unzipSync, zipSync } from 'fflate'
 import { type LostPart, parsePlan, type Plan, planSchema, readPlanText } from '../core/plan'
 import { ok, problem, type Result } from '../core/units'
+import { crc32, statedChecksums } from './zipChecksums'
 
 /** A plan and the photos that it shows, as one file holds them. */
 export interface PlanFile {
@@ -85,7 +86,7 @@ const isBadPhoto = ({ size, originalSize }: UnzipFileInfo): boolean =>
 function unpacked(bytes: Bytes): Result<Record<string, Uint8Array>> {
   const customs = new Customs()
   try {
-    // An entry that is longer than it says is cut off at what it says: its hash or its JSON then fails.
+    // An entry that is longer than it says is cut off at what it says: its checksum or hash then fails.
     const entries = unzipSync(bytes, { filter: (entry) => customs.admits(entry) })
     return customs.refusal === null ? ok(entries) : problem('plan-file-too-large', { entry: customs.refusal })
   } catch {
@@ -98,27 +99,33 @@ function planIn(bytes: Uint8Array): Result<Pick<PlanFile, 'plan' | 'lost'>> {
   return json.ok ? parsePlan(json.value) : json
 }
 
+/** The entries under `photos/`, by hash. */
+function photosIn(entries: Readonly<Record<string, Uint8Array>>): PlanFile['photos'] {
+  const photos = new Map<string, Bytes>()
+  for (const [name, photo] of Object.entries(entries)) {
+    const hash = PHOTO_ENTRY.exec(name)?.[1]
+    if (hash !== undefined) photos.set(hash, new Uint8Array(photo))
+  }
+  return photos
+}
+
+function decodeZip(bytes: Bytes): Result<PlanFile> {
+  const entries = unpacked(bytes)
+  if (!entries.ok) return entries
+  const planBytes = entries.value[PLAN_ENTRY]
+  if (planBytes === undefined) return problem('plan-file-no-plan')
+  if (statedChecksums(bytes).get(PLAN_ENTRY) !== crc32(planBytes)) return problem('plan-file-damaged')
+  const read = planIn(planBytes)
+  return read.ok ? ok({ ...read.value, photos: photosIn(entries.value) }) : read
+}
+
 /**
  * What a file that was saved by this program, or edited by hand, holds.
  * @returns problems 'plan-file-damaged', 'plan-file-too-large' {entry}, 'plan-file-no-plan', and those of reading a plan
  */
 export function decodePlanFile(bytes: Bytes): Result<PlanFile> {
-  if (!isZip(bytes)) {
-    if (bytes.length > PLAN_FILE_LIMITS.planBytes)
-      return problem('plan-file-too-large', { entry: PLAN_ENTRY })
-    const read = planIn(bytes)
-    return read.ok ? ok({ ...read.value, photos: new Map() }) : read
-  }
-  const entries = unpacked(bytes)
-  if (!entries.ok) return entries
-  const planBytes = entries.value[PLAN_ENTRY]
-  if (planBytes === undefined) return problem('plan-file-no-plan')
-  const read = planIn(planBytes)
-  if (!read.ok) return read
-  const photos = new Map<string, Bytes>()
-  for (const [name, photo] of Object.entries(entries.value)) {
-    const hash = PHOTO_ENTRY.exec(name)?.[1]
-    if (hash !== undefined) photos.set(hash, new Uint8Array(photo))
-  }
-  return ok({ ...read.value, photos })
+  if (isZip(bytes)) return decodeZip(bytes)
+  if (bytes.length > PLAN_FILE_LIMITS.planBytes) return problem('plan-file-too-large', { entry: PLAN_ENTRY })
+  const read = planIn(bytes)
+  return read.ok ? ok({ ...read.value, photos: new Map() }) : read
 }

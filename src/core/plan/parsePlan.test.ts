@@ -247,7 +247,7 @@ describe('parsePlan', () => {
         const read = parsed(edited(path, value, plan))
         spoilt++
         const again = parsePlan(JSON.parse(JSON.stringify(read.plan)))
-        expect(again, `${path.join('/')} = ${String(value)}`).toEqual({
+        expect(again, `${path.join('/')} = ${JSON.stringify(value)}`).toEqual({
           ok: true,
           value: { plan: read.plan, lost: [] },
         })
