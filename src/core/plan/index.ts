@@ -37,3 +37,7 @@ export type {
 export type { LostPart, ParsedPlan } from './parsePlan'
 export { parsePlan } from './parsePlan'
 export { readPlanText } from './readPlanText'
+export { buildCutSheets } from './sheets/buildCutSheets'
+export type { CutSheetRequest } from './sheets/sheetInput'
+export type { SheetText } from './text/en/sheet'
+export { sheetText } from './text/en/sheet'

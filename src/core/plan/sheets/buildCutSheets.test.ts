@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { formatLength, formatPercent } from '../../units'
 import { type PaperName, type Sheet, sheetProblems } from '../../drawing'
+import { slabPoint } from '../../geometry'
 import type { Verdict } from '../../layout'
 import { computePlan } from '../computePlan'
 import { sheetText } from '../text/en/sheet'
@@ -161,6 +162,12 @@ describe('buildCutSheets', () => {
     expect(wordsOfAll(sheetsOf(laid))).toContain('Nothing to fill')
   })
 
+  it('prints the maker’s note with the list, and names a piece that is laid in', () => {
+    expect(wordsOf(sheetsOf(sheetPlan({ plan: { note: 'Mind the iron.\nBlade 60 teeth.' } }))[1]!)).toMatch(
+      /Note\nMind the iron\.\nBlade 60 teeth\./,
+    )
+  })
+
   it('prints nothing while the table is not laid', () => {
     expect(sheetsOf(sheetPlan({ option: { footprint: null } }))).toEqual([])
   })
@@ -174,6 +181,23 @@ describe('the sheets as things to be read', () => {
     const { table } = sheetPlan().option
     return { table: { ...table, outline: { kind: 'rectangle', lengthMm, widthMm } as const } }
   }
+  const manyCuts = sheetPlan({
+    option: {
+      pieces: [{ id: 'rest', name: 'rest', slabId: 'slab', anchor: slabPoint(1950, 100) }],
+      cuts: [
+        ...sheetPlan().option.cuts,
+        ...Array.from({ length: 7 }, (_, k) => ({
+          kind: 'line' as const,
+          id: `line${k}`,
+          pieceId: 'rest',
+          from: slabPoint(1800, 700 - 80 * k),
+          to: slabPoint(2100, 700 - 80 * k),
+          kerfMm: 3,
+          wasteSide: 'right' as const,
+        })),
+      ],
+    },
+  })
   const CASES = {
     'the plain job': sheetPlan(),
     'a turned table': sheetPlan({ option: laid(-40, -120, 0.02) }),
@@ -208,20 +232,26 @@ describe('the sheets as things to be read', () => {
       },
       option: laid(200, -400, 0),
     }),
-    'ten cuts': sheetPlan({
+    'more cuts than the drawing can letter': manyCuts,
+    'a note over pages': sheetPlan({ plan: { note: `${LONG_NAME}\n`.repeat(19).slice(0, 4000) } }),
+    'a live edge kept': sheetPlan({
       option: {
-        pieces: [{ id: 'rest', name: 'rest', slabId: 'slab', anchor: [1950, 100] as never }],
-        cuts: [
-          ...sheetPlan().option.cuts,
-          ...Array.from({ length: 6 }, (_, k) => ({
-            kind: 'line' as const,
-            id: `line${k}`,
-            pieceId: 'rest',
-            from: [1800, 60 - 30 * k] as never,
-            to: [2100, 60 - 30 * k] as never,
-            kerfMm: 3,
-            wasteSide: 'left' as const,
-          })),
+        table: {
+          ...sheetPlan().option.table,
+          sides: { ...sheetPlan().option.table.sides, near: { finish: 'live', oversizeMm: 0 } },
+        },
+      },
+    }),
+    'an offcut laid into the notch': sheetPlan({
+      option: {
+        pieces: [{ id: 'strip', name: 'strip', slabId: 'slab', anchor: slabPoint(900, -130) }],
+        // The far strip, 1910 × 42 mm, moved down to the near side of the blank.
+        placements: [
+          {
+            id: 'laid',
+            pieceId: 'strip',
+            pose: { xMm: 50, yMm: 905, angleRad: 0, turnedOver: false },
+          },
         ],
       },
     }),
@@ -235,6 +265,14 @@ describe('the sheets as things to be read', () => {
         expect(problemsOf(sheets)).toEqual([])
       }
     }
+  })
+
+  it('SHT-8 leaves the stations to the list when they are too many to letter, and says so', () => {
+    const [first, list] = sheetsOf(manyCuts)
+    expect(wordsOf(first!)).toContain('their stations are in the cut list')
+    expect(wordsOf(first!)).not.toContain('at 1855 mm')
+    expect(wordsOf(first!).split('\n')).toContain('11b')
+    expect(wordsOf(list!)).toContain('1855 mm')
   })
 
   it('SHT-8 would notice a sheet that is spoilt', () => {

@@ -18,7 +18,7 @@ import { SIZE } from './sheetStyle'
 import { endName, offsetText } from './stationText'
 
 /** Shares of the width: number, side, a along, a off, b along, b off, length, check. */
-const COLUMN_SHARES = [0.055, 0.115, 0.115, 0.13, 0.115, 0.13, 0.12, 0.22]
+const COLUMN_SHARES = [0.055, 0.105, 0.115, 0.145, 0.115, 0.145, 0.11, 0.21]
 const TAG_RADIUS_MM = 3.1
 /** Air over and under what is said of one cut, mm. */
 const BLOCK_PAD_MM = 2.4

@@ -45,12 +45,15 @@ function figureRows(
   if (resin === null) return []
   const volume = (litres: number): string => formatVolume(litres, display)
   const loss = { share: formatPercent(option.resin.lossFraction, { decimals: 0 }) }
+  const parts = [
+    [text.sheetResinEdges, resin.edgeGapLitres],
+    [text.sheetResinVoids, resin.voidLitres],
+    [text.sheetResinFlood, resin.floodLitres],
+  ] as const
   return [
     ...(option.resin.productName === '' ? [] : [row(text.sheetResinProduct, option.resin.productName)]),
     row(text.sheetResinCast, length(resin.castThicknessMm)),
-    row(text.sheetResinEdges, volume(resin.edgeGapLitres)),
-    row(text.sheetResinVoids, volume(resin.voidLitres)),
-    ...(resin.floodLitres === 0 ? [] : [row(text.sheetResinFlood, volume(resin.floodLitres))]),
+    ...parts.filter(([, litres]) => litres > 0).map(([label, litres]) => row(label, volume(litres))),
     row(text.sheetResinGap, volume(resin.gapLitres)),
     row(text.sheetResinLoss(loss), volume(resin.mixLitres - resin.gapLitres)),
   ]

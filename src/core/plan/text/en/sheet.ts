@@ -1,5 +1,10 @@
 /** Words of the printed sheets. Values are ready as text, in the units shown. */
 export const sheetText = {
+  sheetPrint: 'Print',
+  sheetPrintPages: ({ pages }: { pages: string }) => `Pages: ${pages}`,
+  sheetNothingYet: 'Nothing to print yet: the slab needs its edge and a table laid on it.',
+  sheetPreviewPage: ({ page, title }: { page: string; title: string }) => `Page ${page}: ${title}`,
+
   sheetTitleCuts: 'Cut sheet',
   sheetTitleList: 'Cut list',
   sheetTitleTable: 'Table',
@@ -105,6 +110,8 @@ export const sheetText = {
   sheetCutAngle: ({ angle }: { angle: string }) => `${angle} to the datum.`,
   sheetCutTaped: ({ end, distances }: { end: string; distances: string }) => `${end} by tape: ${distances}.`,
   sheetCutTape: ({ mark, distance }: { mark: string; distance: string }) => `${distance} from ${mark}`,
+  sheetNoteHeading: 'Note',
+
   sheetTickChecked: 'checked',
   sheetTickCut: 'cut',
 

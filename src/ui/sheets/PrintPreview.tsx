@@ -1,0 +1,48 @@
+import { useDeferredValue, useMemo } from 'react'
+import { useStore } from 'zustand'
+import { buildCutSheets, type Plan, sheetText } from '../../core/plan'
+import type { PaperName, Sheet } from '../../core/drawing'
+import type { LengthDisplay } from '../../core/units'
+import { planStore } from '../../state/planStore'
+import { sessionStore } from '../../state/sessionStore'
+import { planResultOf } from '../usePlanResult'
+import { useOption } from '../useActive'
+import { useDisplay } from '../text/useDisplay'
+import { PrintSheets } from './PrintSheets'
+
+/** The day in words, so that it is read alike everywhere. */
+const today = (): string => new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' }).format(new Date())
+
+interface Job {
+  readonly plan: Plan
+  readonly optionId: string | null
+  readonly display: LengthDisplay
+  readonly paper: PaperName
+}
+
+function sheetsOf({ plan, optionId, display, paper }: Job): readonly Sheet[] {
+  const option = plan.options.find(({ id }) => id === optionId)
+  const slab = plan.slabs.find(({ id }) => id === option?.footprint?.slabId)
+  if (option === undefined || slab === undefined) return []
+  return buildCutSheets({
+    plan,
+    option,
+    slab,
+    result: planResultOf(plan),
+    display,
+    paper,
+    dateText: today(),
+    text: sheetText,
+  })
+}
+
+/** The sheets of the option that is worked on, as they will be printed. The plan itself, never a gesture's draft. */
+export function PrintPreview() {
+  const plan = useDeferredValue(useStore(planStore, (state) => state.plan))
+  const paper = useStore(sessionStore, (session) => session.paper)
+  const optionId = useOption()?.id ?? null
+  const display = useDisplay()
+  const sheets = useMemo(() => sheetsOf({ plan, optionId, display, paper }), [plan, optionId, display, paper])
+  if (sheets.length === 0) return <p>{sheetText.sheetNothingYet}</p>
+  return <PrintSheets sheets={sheets} paper={paper} />
+}

@@ -1,0 +1,68 @@
+import '@fontsource/source-sans-3/400.css'
+import '@fontsource/source-sans-3/600.css'
+import './sheets.css'
+import { createPortal } from 'react-dom'
+import { type PaperName, paperSize, type Sheet, sheetToSvg } from '../../core/drawing'
+import { sheetText } from '../../core/plan'
+
+export interface PrintSheetsProps {
+  readonly sheets: readonly Sheet[]
+  readonly paper: PaperName
+}
+
+/** Names in a sheet are escaped by sheetToSvg, whose tests hold it to that: its markup may go in as it is. */
+const SheetSvg = ({ sheet, className }: { sheet: Sheet; className: string }) => (
+  <div className={className} dangerouslySetInnerHTML={{ __html: sheetToSvg(sheet) }} />
+)
+
+/** Small on the screen, one below the other, with the button that prints them. */
+export function PrintSheets({ sheets, paper }: PrintSheetsProps) {
+  return (
+    <section className="sheets">
+      <div className="sheets-head">
+        <button type="button" className="button" onClick={() => void printSheets()}>
+          {sheetText.sheetPrint}
+        </button>
+        <span>{sheetText.sheetPrintPages({ pages: String(sheets.length) })}</span>
+      </div>
+      <ol className="sheet-previews">
+        {sheets.map((sheet, k) => (
+          <li key={k} aria-label={sheetText.sheetPreviewPage({ page: String(k + 1), title: sheet.title })}>
+            <SheetSvg sheet={sheet} className="sheet-preview" />
+          </li>
+        ))}
+      </ol>
+      <PrintJob sheets={sheets} paper={paper} />
+    </section>
+  )
+}
+
+/**
+ * What goes to the printer: pages of the paper's own size, beside the program and shown in print alone. Each page hides
+ * what would stand out, because content wider than the page makes the browser shrink the whole job.
+ */
+function PrintJob({ sheets, paper }: PrintSheetsProps) {
+  const { widthMm, heightMm } = paperSize(paper, sheets[0]?.orientation)
+  return createPortal(
+    <div className="print-job" aria-hidden="true">
+      <style>{`@page { size: ${widthMm}mm ${heightMm}mm; margin: 0 }`}</style>
+      {sheets.map((sheet, k) => (
+        <div
+          key={k}
+          className="print-page"
+          // A hair lower than the paper: rounding must not push a blank page out behind it.
+          style={{ inlineSize: `${widthMm}mm`, blockSize: `${heightMm - 0.2}mm` }}
+        >
+          <SheetSvg sheet={sheet} className="print-sheet" />
+        </div>
+      ))}
+    </div>,
+    document.body,
+  )
+}
+
+/** The font is laid out by its own widths: it has to be there before the browser sets the pages. */
+async function printSheets(): Promise<void> {
+  await document.fonts.ready
+  window.print()
+}
