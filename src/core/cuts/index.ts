@@ -1,3 +1,4 @@
+export { clipToBox } from './clipToBox'
 export type { Line } from './lineCrossings'
 export { makeCut, type CutResult, type StraightCut, type WasteSide } from './makeCut'
 export { pieceTree, type Leaf, type MadeCut, type NamedCut, type PieceTree } from './pieceTree'

@@ -1,13 +1,16 @@
+import { clipToBox } from '../cuts'
 import {
-  intersectRegions,
+  type Bounds,
   type Region,
   regionAreaMm2,
   regionsAreaMm2,
   type Ring,
   ringAreaMm2,
+  ringBounds,
   subtractRegions,
   type TablePoint,
 } from '../geometry'
+import { boundsTouch, clipToOutline } from './clipToOutline'
 import { type Gap, gapsOf, type TableVoid } from './gaps'
 import { type KeptEdge, keptEdgesOf } from './keptEdges'
 import { type SideGap, sideGapsOf } from './sideGaps'
@@ -70,12 +73,10 @@ const LEAST_OVERLAP_MM2 = 50
  * Rules: LAY-1 to LAY-6, LAY-8.
  */
 export function coverageOf(input: CoverageInput): Coverage {
-  const blankRegion: Region<TablePoint> = { outer: input.blank, holes: [] }
-  const finishedRegion: Region<TablePoint> = { outer: input.finished, holes: [] }
-  const mainWood = intersectRegions(input.mainWood, [blankRegion])
-  const { laid, overlaps } = layPieces(input.laid, mainWood, blankRegion)
-  const wood = [...mainWood, ...laid.flatMap(({ inBlank }) => inBlank)]
-  const { gaps, airAreaMm2 } = gapsOf({ ...input, wood })
+  const mainWood = clipToBox(input.mainWood, ringBounds(input.blank))
+  const { laid, overlaps } = layPieces(input.laid, mainWood, ringBounds(input.blank))
+  const laidWood = laid.flatMap(({ inBlank }) => inBlank)
+  const { gaps, airAreaMm2 } = gapsOf({ ...input, mainWood, laidWood })
   const edgeGaps = gaps.filter(({ kind }) => kind === 'edge').map(({ region }) => region)
   const sideGaps = sideGapsOf(input.finished, input.sides, edgeGaps)
   const hasKeptSide = Object.values(input.sides).some(({ finish }) => finish === 'live')
@@ -84,7 +85,7 @@ export function coverageOf(input: CoverageInput): Coverage {
     blankAreaMm2: ringAreaMm2(input.blank) - airAreaMm2,
     mainWood,
     mainAreaMm2: regionsAreaMm2(mainWood),
-    mainInFinishedMm2: regionsAreaMm2(intersectRegions(mainWood, [finishedRegion])),
+    mainInFinishedMm2: regionsAreaMm2(clipToOutline(mainWood, input.finished)),
     laid,
     laidAreaMm2: laid.reduce((sum, piece) => sum + piece.areaInBlankMm2, 0),
     gaps,
@@ -102,18 +103,19 @@ export function coverageOf(input: CoverageInput): Coverage {
 function layPieces(
   pieces: readonly LaidPiece[],
   mainWood: readonly Region<TablePoint>[],
-  blank: Region<TablePoint>,
+  blank: Bounds,
 ): { readonly laid: readonly LaidInBlank[]; readonly overlaps: readonly Overlap[] } {
   const laid: LaidInBlank[] = []
   const overlaps: Overlap[] = []
   for (const { name, region } of pieces) {
-    let inBlank = intersectRegions([region], [blank])
+    let inBlank = clipToBox([region], blank)
     const below = [
       { name: null, wood: mainWood },
       ...laid.map((other) => ({ name: other.name, wood: other.inBlank })),
     ]
     for (const other of below) {
-      const free = inBlank.length === 0 ? inBlank : subtractRegions(inBlank, other.wood)
+      const near = other.wood.filter((wood) => inBlank.some((face) => boundsTouch(face, wood)))
+      const free = near.length === 0 ? inBlank : subtractRegions(inBlank, near)
       const areaMm2 = regionsAreaMm2(inBlank) - regionsAreaMm2(free)
       if (areaMm2 > LEAST_OVERLAP_MM2) overlaps.push({ name, otherName: other.name, areaMm2 })
       inBlank = free

@@ -1,5 +1,5 @@
+import { clipToBox } from '../cuts'
 import {
-  intersectRegions,
   type Region,
   regionAreaMm2,
   regionBounds,
@@ -8,6 +8,7 @@ import {
   subtractRegions,
   type TablePoint,
 } from '../geometry'
+import { boundsTouch } from './clipToOutline'
 import { TABLE_SIDES, type SideChoices, type TableSide } from './tableSides'
 
 /** A hole in the slab, seen from the table. */
@@ -28,8 +29,9 @@ export interface Gap {
 export interface GapInput {
   readonly blank: Ring<TablePoint>
   readonly sides: SideChoices
-  /** All wood in the blank: the slab's own and what is laid into the gaps. */
-  readonly wood: readonly Region<TablePoint>[]
+  /** The slab's own wood in the blank, which has the voids as its holes, and what is laid into the gaps. */
+  readonly mainWood: readonly Region<TablePoint>[]
+  readonly laidWood: readonly Region<TablePoint>[]
   readonly voids: readonly TableVoid[]
 }
 
@@ -46,15 +48,17 @@ export interface Gaps {
  * clipped to the blank, and wood that is laid into one is taken out of it.
  * Rules: LAY-1, LAY-2, LAY-3.
  */
-export function gapsOf({ blank, sides, wood, voids }: GapInput): Gaps {
+export function gapsOf({ blank, sides, mainWood, laidWood, voids }: GapInput): Gaps {
   const blankRegion: Region<TablePoint> = { outer: blank, holes: [] }
   const voidRegions = voids.map(({ ring }) => ({ outer: ring, holes: [] }))
-  const open = subtractRegions([blankRegion], [...wood, ...voidRegions])
+  const open = subtractRegions([blankRegion], [...mainWood, ...laidWood, ...voidRegions])
   const isAir = opensOnKeptSide(blank, sides)
   const edge = open.filter((region) => !isAir(region)).map((region) => gapOf('edge', region, null))
   const inVoids = voids.flatMap(({ ring, depthMm }) => {
-    const inBlank = intersectRegions([{ outer: ring, holes: [] }], [blankRegion])
-    const empty = inBlank.length === 0 ? [] : subtractRegions(inBlank, wood)
+    const hole: Region<TablePoint> = { outer: ring, holes: [] }
+    const inBlank = clipToBox([hole], ringBounds(blank))
+    const over = laidWood.filter((face) => boundsTouch(face, hole))
+    const empty = inBlank.length === 0 || over.length === 0 ? inBlank : subtractRegions(inBlank, over)
     return empty.map((region) => gapOf('void', region, depthMm))
   })
   const airAreaMm2 = open.filter(isAir).reduce((sum, region) => sum + regionAreaMm2(region), 0)

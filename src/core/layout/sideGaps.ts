@@ -1,12 +1,5 @@
-import {
-  type Bounds,
-  intersectRegions,
-  type Point,
-  type Region,
-  type Ring,
-  ringBounds,
-  type TablePoint,
-} from '../geometry'
+import { type Bounds, type Point, type Region, type Ring, ringBounds, type TablePoint } from '../geometry'
+import { clipToOutline } from './clipToOutline'
 import { type Columns, columnSpans, type Span } from './columnSpans'
 import { isAlongX, TABLE_SIDES, type SideChoices, type TableSide } from './tableSides'
 
@@ -42,7 +35,7 @@ export function sideGapsOf(
 ): readonly SideGap[] {
   if (edgeGaps.length === 0) return []
   const bounds = ringBounds(finished)
-  const inside = intersectRegions(edgeGaps, [{ outer: finished, holes: [] }])
+  const inside = clipToOutline(edgeGaps, finished)
   const columns = [0, 1].map((axis) => columnSpans(inside, bounds, axis === 0 ? 0 : 1, COLUMN_STEP_MM))
   return TABLE_SIDES.filter((side) => sides[side].finish !== 'live')
     .map((side) => ({
