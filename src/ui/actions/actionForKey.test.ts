@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Action, Shortcut } from './action'
-import { actionForKey, type KeyStroke } from './actionForKey'
+import { actionForKey, type FocusPlace, type KeyStroke } from './actionForKey'
 
 const action = (id: string, group: Action['group'], shortcuts: readonly Shortcut[]): Action => ({
   id,
@@ -31,7 +31,7 @@ const stroke = (key: string, held: Partial<KeyStroke> = {}): KeyStroke => ({
   ...held,
 })
 
-const idFor = (key: KeyStroke, isTyping = false) => actionForKey(ACTIONS, key, isTyping)?.id ?? null
+const idFor = (key: KeyStroke, place: FocusPlace = 'canvas') => actionForKey(ACTIONS, key, place)?.id ?? null
 
 describe('actionForKey', () => {
   it('takes Ctrl and Cmd alike', () => {
@@ -55,9 +55,16 @@ describe('actionForKey', () => {
     expect(idFor(stroke('?', { shiftKey: true }))).toBe('help')
   })
 
+  it('hears plain keys only while the canvas has the focus, and Ctrl everywhere', () => {
+    expect(idFor(stroke('m'), 'canvas')).toBe('mark')
+    expect(idFor(stroke('m'), 'elsewhere')).toBeNull()
+    expect(idFor(stroke('?'), 'elsewhere')).toBeNull()
+    expect(idFor(stroke('z', { ctrlKey: true }), 'elsewhere')).toBe('undo')
+  })
+
   it('leaves a text box its letters and its own undo, but saves from there', () => {
-    expect(idFor(stroke('m'), true)).toBeNull()
-    expect(idFor(stroke('z', { ctrlKey: true }), true)).toBeNull()
-    expect(idFor(stroke('s', { ctrlKey: true }), true)).toBe('save')
+    expect(idFor(stroke('m'), 'text-box')).toBeNull()
+    expect(idFor(stroke('z', { ctrlKey: true }), 'text-box')).toBeNull()
+    expect(idFor(stroke('s', { ctrlKey: true }), 'text-box')).toBe('save')
   })
 })

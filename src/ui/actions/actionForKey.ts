@@ -8,6 +8,9 @@ export interface KeyStroke {
   readonly altKey: boolean
 }
 
+/** Where the focus is. */
+export type FocusPlace = 'canvas' | 'text-box' | 'elsewhere'
+
 function isStroke(shortcut: Shortcut, stroke: KeyStroke): boolean {
   const hasCommand = stroke.ctrlKey || stroke.metaKey
   // A sign such as ? is typed with Shift on some keyboards and without it on others: only letters ask for it.
@@ -21,15 +24,17 @@ function isStroke(shortcut: Shortcut, stroke: KeyStroke): boolean {
 }
 
 /**
- * The action that a key stroke asks for.
- * @param isTyping  a text box has the focus: it keeps plain letters, and undo of its own text
+ * The action that a key stroke asks for. A key without Ctrl counts only while the canvas has the focus: somebody who
+ * speaks to the computer types letters without meaning them (WCAG 2.2, 2.1.4). A text box keeps undo for its own text.
  */
 export function actionForKey(
   actions: readonly Action[],
   stroke: KeyStroke,
-  isTyping: boolean,
+  place: FocusPlace,
 ): Action | null {
   const asked = actions.find(({ shortcuts }) => shortcuts.some((shortcut) => isStroke(shortcut, stroke)))
   if (asked === undefined) return null
-  return isTyping && asked.group !== 'job' ? null : asked
+  const hasCommand = stroke.ctrlKey || stroke.metaKey
+  if (!hasCommand && place !== 'canvas') return null
+  return place === 'text-box' && asked.group !== 'job' ? null : asked
 }

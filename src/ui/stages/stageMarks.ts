@@ -46,6 +46,13 @@ const concerns = (issue: Issue, input: MarkInput): boolean => {
   return where !== 'options' || id === input.optionId
 }
 
+/** A table that the slab does not carry is laid, but it can hardly stay so. */
+function isCovered(option: OptionResult | undefined): boolean {
+  if (option?.verdict.state !== 'ready') return true
+  const { kind } = option.verdict.value
+  return kind !== 'short' && kind !== 'off-slab'
+}
+
 /**
  * What each stage in the row is marked with.
  * A blocker at a stage means that it needs something, a warning that it is doubtful; paper is doubtful when anything is.
@@ -61,6 +68,7 @@ export function stageMarks(input: MarkInput): StageMarks {
 
   const markOf = (stage: StageName): StageMark => {
     if (!stands[stage] || has('blocker', stage)) return 'needs'
+    if (stage === 'table' && !isCovered(option)) return 'doubtful'
     return has('warning', stage) ? 'doubtful' : 'done'
   }
   const own = STAGE_NAMES.map((stage) => [stage, markOf(stage)] as const)

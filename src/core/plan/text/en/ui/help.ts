@@ -16,6 +16,8 @@ export const helpTexts = {
   'help-lengths-how':
     'Type 2200, 2.2 m, 220 cm, 7\' 2 1/2", 86 1/2" or 35 3/8. A number without a unit is in the unit shown, which you choose in the menu. In a field the arrow keys step by 1 mm, with Shift by 10, with Alt by 0.1; in inches by 1/16, 1 and 1/32.',
   'help-keys': 'Keys',
+  'help-keys-where':
+    'Plain letters and signs work while the picture has the focus: click it, or go to it with Tab.',
   'help-canvas-move': 'Move what is selected',
   'help-canvas-move-key': 'Arrow keys',
   'help-canvas-coarse': 'Ten times as far',

@@ -5,7 +5,7 @@ export const slabTexts = {
   'photo-slab-tag': 'Tag or number',
   'photo-slab-species': 'Species',
   'photo-slab-thickness': 'Thickness as it lies',
-  'photo-slab-price': 'Price, your currency',
+  'photo-slab-price': 'Price',
   'photo-file': 'The photo',
   'photo-location-removed': 'Where it was taken was removed from the file; the photo stays on this device.',
   'photo-file-name': 'File',

@@ -1,0 +1,52 @@
+import { useEffect, useState } from 'react'
+import { useStore } from 'zustand'
+import { sessionStore } from '../state/sessionStore'
+import { useShortcuts } from './actions/useShortcuts'
+import { LiveRegion, SlabCanvas } from './canvas'
+import { Dialogs } from './dialogs/Dialogs'
+import { PartBoundary } from './errors/PartBoundary'
+import { DropPlace } from './files/DropPlace'
+import { Header } from './header/Header'
+import { LostParts } from './LostParts'
+import { Notice } from './Notice'
+import { Sheet, type SheetHeight } from './panels/Sheet'
+import { RunningJobs } from './RunningJobs'
+import { StageBar } from './stages/StageBar'
+import { t } from './text/t'
+import { CanvasToolbar } from './toolbar/CanvasToolbar'
+
+/** Bright mode is a matter of the whole page: the style sheets look at its root. */
+function useBrightPage(): void {
+  const bright = useStore(sessionStore, (session) => session.bright)
+  useEffect(() => {
+    document.documentElement.toggleAttribute('data-bright', bright)
+  }, [bright])
+}
+
+/** The workbench: stages above, canvas in the middle, one panel of inputs and results beside it. */
+export function App() {
+  const [height, setHeight] = useState<SheetHeight>('half')
+  useBrightPage()
+  useShortcuts()
+  return (
+    <div className="workbench" data-sheet={height}>
+      <Header />
+      <StageBar />
+      <main className="canvas-place">
+        <PartBoundary part={t('canvas-part')}>
+          <SlabCanvas />
+          <CanvasToolbar />
+        </PartBoundary>
+        <Notice />
+        <LostParts />
+        <RunningJobs />
+      </main>
+      <PartBoundary part={t('panel-label')}>
+        <Sheet height={height} onHeight={setHeight} />
+      </PartBoundary>
+      <LiveRegion />
+      <DropPlace />
+      <Dialogs />
+    </div>
+  )
+}

@@ -1,0 +1,130 @@
+import { planStore } from '../../state/planStore'
+import { sessionStore, type ToolName, type ViewName } from '../../state/sessionStore'
+import type { StageName } from '../stages/stageNames'
+import type { Action } from './action'
+
+const isInHand = (tool: ToolName) => (): boolean => sessionStore.getState().tool === tool
+
+const hasPhoto = (): boolean =>
+  planStore.getState().plan.slabs.some(({ capture }) => capture.kind === 'photo')
+
+const hasSlab = (): boolean => planStore.getState().plan.slabs.length > 0
+
+/** Takes up a tool with the view and the stage in which it is used; what is in hand already is laid down again. */
+function takeUp(tool: ToolName, stage: StageName, views: readonly [ViewName, ...ViewName[]]): void {
+  const { tool: current, view } = sessionStore.getState()
+  if (current === tool) sessionStore.setState({ tool: 'select' })
+  else sessionStore.setState({ tool, stage, view: views.includes(view) ? view : views[0] })
+}
+
+/** The tools of the canvas. */
+export const toolActions = [
+  {
+    id: 'tool-select',
+    label: 'tool-select',
+    group: 'tool',
+    shortcuts: [{ key: 's' }],
+    isEnabled: hasSlab,
+    isPressed: isInHand('select'),
+    perform: () => sessionStore.setState({ tool: 'select' }),
+  },
+  {
+    id: 'tool-mark',
+    label: 'tool-mark',
+    group: 'tool',
+    shortcuts: [{ key: 'm' }],
+    isEnabled: hasPhoto,
+    isPressed: isInHand('mark'),
+    perform: () => takeUp('mark', 'scale', ['photo']),
+  },
+  {
+    id: 'tool-board',
+    label: 'tool-board',
+    group: 'tool',
+    shortcuts: [{ key: 'b' }],
+    isEnabled: hasPhoto,
+    isPressed: isInHand('board'),
+    perform: () => takeUp('board', 'scale', ['photo']),
+  },
+  {
+    id: 'tool-datum',
+    label: 'tool-datum',
+    group: 'tool',
+    shortcuts: [{ key: 'd' }],
+    isEnabled: hasPhoto,
+    isPressed: isInHand('datum'),
+    perform: () => takeUp('datum', 'scale', ['photo']),
+  },
+  {
+    id: 'tool-outline',
+    label: 'tool-outline',
+    group: 'tool',
+    shortcuts: [{ key: 'e' }],
+    isEnabled: hasPhoto,
+    isPressed: isInHand('outline'),
+    perform: () => takeUp('outline', 'trace', ['photo']),
+  },
+  {
+    id: 'tool-void',
+    label: 'tool-void',
+    group: 'tool',
+    shortcuts: [{ key: 'v' }],
+    isEnabled: hasPhoto,
+    isPressed: isInHand('void'),
+    perform: () => takeUp('void', 'trace', ['photo']),
+  },
+  {
+    id: 'tool-footprint',
+    label: 'tool-footprint',
+    group: 'tool',
+    shortcuts: [{ key: 't' }],
+    isEnabled: hasSlab,
+    isPressed: isInHand('footprint'),
+    perform: () => takeUp('footprint', 'table', ['above', 'photo']),
+  },
+  {
+    id: 'tool-piece',
+    label: 'tool-piece',
+    group: 'tool',
+    shortcuts: [{ key: 'p' }],
+    isEnabled: hasSlab,
+    isPressed: isInHand('piece'),
+    perform: () => takeUp('piece', 'cuts', ['table']),
+  },
+] as const satisfies readonly Action[]
+
+const isSeen = (view: ViewName) => (): boolean => sessionStore.getState().view === view
+
+/** A tool belongs to its view, so it is laid down. */
+const look = (view: ViewName): void => sessionStore.setState({ view, tool: 'select' })
+
+/** The views of the canvas. */
+export const viewActions = [
+  {
+    id: 'view-photo',
+    label: 'view-photo',
+    group: 'look',
+    shortcuts: [{ key: '1' }],
+    isEnabled: hasSlab,
+    isPressed: isSeen('photo'),
+    perform: () => look('photo'),
+  },
+  {
+    id: 'view-above',
+    label: 'view-above',
+    group: 'look',
+    shortcuts: [{ key: '2' }],
+    isEnabled: hasSlab,
+    isPressed: isSeen('above'),
+    perform: () => look('above'),
+  },
+  {
+    id: 'view-table',
+    label: 'view-table',
+    group: 'look',
+    shortcuts: [{ key: '3' }],
+    isEnabled: hasSlab,
+    isPressed: isSeen('table'),
+    perform: () => look('table'),
+  },
+] as const satisfies readonly Action[]

@@ -1,0 +1,26 @@
+import { lazy, Suspense } from 'react'
+import { useStore } from 'zustand'
+import { PartBoundary } from '../errors/PartBoundary'
+import { t } from '../text/t'
+import { ask, showDialog, uiStore } from '../uiStore'
+import { QuestionDialog } from './QuestionDialog'
+
+const HelpDialog = lazy(async () => ({ default: (await import('./HelpDialog')).HelpDialog }))
+const JobsDialog = lazy(async () => ({ default: (await import('./JobsDialog')).JobsDialog }))
+
+const close = () => showDialog(null)
+
+/** Whatever dialog is open; their code is fetched when first asked for. */
+export function Dialogs() {
+  const dialog = useStore(uiStore, (state) => state.dialog)
+  const question = useStore(uiStore, (state) => state.question)
+  return (
+    <PartBoundary part={t('part-dialog')}>
+      <Suspense fallback={null}>
+        {dialog === 'help' && <HelpDialog onClose={close} />}
+        {dialog === 'jobs' && <JobsDialog onClose={close} />}
+      </Suspense>
+      {question !== null && <QuestionDialog question={question} onClose={() => ask(null)} />}
+    </PartBoundary>
+  )
+}

@@ -1,0 +1,51 @@
+import { ACTIONS } from '../actions/registry'
+import { shortcutText } from '../actions/shortcutText'
+import { STAGE_NAMES } from '../stages/stageNames'
+import { t } from '../text/t'
+import { DialogFrame } from './DialogFrame'
+
+const CANVAS_KEYS = ['move', 'coarse', 'fine', 'turn', 'set', 'close', 'back', 'delete'] as const
+
+/** How the work goes, what the numbers mean, and all keys. */
+export function HelpDialog({ onClose }: { readonly onClose: () => void }) {
+  const withKeys = ACTIONS.filter(({ shortcuts }) => shortcuts.length > 0)
+  return (
+    <DialogFrame title={t('help-title')} onClose={onClose}>
+      <p>{t('help-lead')}</p>
+      <ol className="help-steps">
+        {STAGE_NAMES.map((stage) => (
+          <li key={stage}>
+            <strong>{t(`stage-${stage}`)}</strong> {t(`help-${stage}`)}
+          </li>
+        ))}
+      </ol>
+      <h3>{t('help-lengths')}</h3>
+      <p>{t('help-lengths-how')}</p>
+      <h3>{t('help-keys')}</h3>
+      <p className="note">{t('help-keys-where')}</p>
+      <dl className="figures">
+        {withKeys.map((action) => (
+          <div key={action.id}>
+            <dt>{t(action.label)}</dt>
+            <dd>
+              {action.shortcuts.map((shortcut) => (
+                <kbd key={shortcutText(shortcut)}>{shortcutText(shortcut)}</kbd>
+              ))}
+            </dd>
+          </div>
+        ))}
+        {CANVAS_KEYS.map((name) => (
+          <div key={name}>
+            <dt>{t(`help-canvas-${name}`)}</dt>
+            <dd>
+              <kbd>{t(`help-canvas-${name}-key`)}</kbd>
+            </dd>
+          </div>
+        ))}
+      </dl>
+      <h3>{t('help-care')}</h3>
+      <p>{t('help-care-text')}</p>
+      <p className="note">{t('help-privacy')}</p>
+    </DialogFrame>
+  )
+}

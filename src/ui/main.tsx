@@ -1,0 +1,18 @@
+import { StrictMode } from 'react'
+import { createRoot } from 'react-dom/client'
+import { InvariantError } from '../core/units'
+import { hydrate } from '../state/planFiles'
+import { App } from './App'
+import { reporting } from './files/reporting'
+import { goToWork } from './stages/goToWork'
+import './styles/index.css'
+
+const place = document.getElementById('root')
+if (place === null) throw new InvariantError('the page has no place for the program')
+
+void reporting(hydrate).then(goToWork)
+createRoot(place).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+)

@@ -1,0 +1,113 @@
+import { ringPerimeterMm } from '../../core/geometry'
+import type { Slab, SlabResult, Trace } from '../../core/plan'
+import { removeTrace } from '../../state/commands'
+import { run } from '../../state/run'
+import { ActionButton } from '../actions/ActionButton'
+import { placeName } from '../stages/goToStage'
+import { t } from '../text/t'
+import { useFormat } from '../text/useFormat'
+import { useSlab } from '../useActive'
+import { readyValue } from '../readyValue'
+import { usePlanResult } from '../usePlanResult'
+import { Figures } from './Figures'
+import { NoPhotoYet } from './NoPhotoYet'
+import { PanelPart } from './PanelPart'
+import { photoOf, tracesOf } from './photoOf'
+import { PointList } from './PointList'
+import { VoidCard } from './VoidCard'
+
+interface Props {
+  readonly slab: Slab
+  readonly result: SlabResult | undefined
+}
+
+function OutlineFigures({ result }: Pick<Props, 'result'>) {
+  const format = useFormat()
+  if (result?.shape.state !== 'ready') return null
+  const shape = result.shape.value
+  return (
+    <Figures
+      rows={[
+        { name: t('edge-length'), figure: format.length(shape.lengthMm) },
+        { name: t('edge-width'), figure: format.length(shape.widthMm) },
+        { name: t('edge-round'), figure: format.length(ringPerimeterMm(shape.outline)) },
+        { name: t('edge-gross-area'), figure: format.area(shape.grossAreaMm2) },
+        { name: t('edge-wood-area'), figure: format.area(shape.woodAreaMm2), isTotal: true },
+      ]}
+    />
+  )
+}
+
+function NoOutlineYet() {
+  return (
+    <PanelPart title={t('edge-outline')} note={t('edge-outline-how')}>
+      <div className="button-row">
+        <ActionButton id="tool-outline" label={t('edge-start-outline')} className="button-main" />
+      </div>
+    </PanelPart>
+  )
+}
+
+function OutlinePart({ slab, result, outline }: Props & { readonly outline: Trace }) {
+  const scale = readyValue(result?.scale)
+  return (
+    <PanelPart title={t('edge-outline')} note={t('edge-outline-edit')}>
+      <OutlineFigures result={result} />
+      <div className="button-row" data-place={placeName('traces', outline.id)}>
+        <ActionButton id="tool-outline" label={t('edge-edit-outline')} />
+        <button
+          type="button"
+          className="button"
+          onClick={() => run(removeTrace, { slabId: slab.id, traceId: outline.id })}
+        >
+          {t('edge-remove-outline')}
+        </button>
+      </div>
+      {scale !== null && <PointList slabId={slab.id} trace={outline} scale={scale} />}
+    </PanelPart>
+  )
+}
+
+function VoidsPart({ slab, result, traces }: Props & { readonly traces: readonly Trace[] }) {
+  const voids = traces.flatMap((trace) =>
+    trace.meaning.kind === 'void' ? [{ trace, meaning: trace.meaning }] : [],
+  )
+  return (
+    <PanelPart title={t('edge-voids')} note={t('edge-voids-note')}>
+      <div className="button-row">
+        <ActionButton id="tool-void" label={t('edge-start-void')} />
+      </div>
+      <ul className="cards">
+        {voids.map(({ trace, meaning }, index) => (
+          <VoidCard
+            key={trace.id}
+            slab={slab}
+            trace={trace}
+            meaning={meaning}
+            name={t('canvas-void', { number: String(index + 1) })}
+            result={result}
+          />
+        ))}
+      </ul>
+    </PanelPart>
+  )
+}
+
+/** The traced outline and the voids in it. */
+export function EdgePanel() {
+  const slab = useSlab()
+  const result = usePlanResult().slabs.get(slab?.id ?? '')
+  if (slab === null || photoOf(slab) === null) return <NoPhotoYet />
+  const traces = tracesOf(slab)
+  const outline = traces.find(({ meaning }) => meaning.kind === 'outline')
+  return (
+    <>
+      {outline === undefined ? (
+        <NoOutlineYet />
+      ) : (
+        <OutlinePart slab={slab} result={result} outline={outline} />
+      )}
+      <VoidsPart slab={slab} result={result} traces={traces} />
+    </>
+  )
+}

@@ -1,0 +1,91 @@
+import { GREATEST_LENGTH_MM, type Slab } from '../../core/plan'
+import { run } from '../../state/run'
+import { renameSlab, setSlabFacts, type SlabFacts } from '../../state/commands'
+import { ActionButton } from '../actions/ActionButton'
+import { LengthField } from '../fields/LengthField'
+import { MoneyField } from '../fields/MoneyField'
+import { TextField } from '../fields/TextField'
+import { t } from '../text/t'
+import { useSlab } from '../useActive'
+import { Figures } from './Figures'
+import { PanelPart } from './PanelPart'
+import { photoOf } from './photoOf'
+
+function SlabFields({ slab }: { readonly slab: Slab }) {
+  const set = (facts: Partial<SlabFacts>) => run(setSlabFacts, { slabId: slab.id, facts })
+  return (
+    <PanelPart title={t('photo-slab')}>
+      <TextField
+        label={t('photo-slab-name')}
+        value={slab.name}
+        needed
+        onChange={(name) => run(renameSlab, { slabId: slab.id, name })}
+      />
+      <div className="field-pairs">
+        <LengthField
+          label={t('photo-slab-thickness')}
+          valueMm={slab.thicknessMm}
+          limits={{ leastMm: 5, greatestMm: GREATEST_LENGTH_MM }}
+          onChange={(thicknessMm) => set({ thicknessMm })}
+        />
+        <MoneyField
+          label={t('photo-slab-price')}
+          cents={slab.priceCents}
+          onChange={(priceCents) => set({ priceCents })}
+        />
+        <TextField
+          label={t('photo-slab-species')}
+          value={slab.species ?? ''}
+          onChange={(species) => set({ species: species === '' ? null : species })}
+        />
+        <TextField label={t('photo-slab-tag')} value={slab.tag} onChange={(tag) => set({ tag })} />
+      </div>
+    </PanelPart>
+  )
+}
+
+function PhotoFacts({ slab }: { readonly slab: Slab }) {
+  const photo = photoOf(slab)
+  if (photo === null) return null
+  return (
+    <PanelPart title={t('photo-file')} note={t('photo-location-removed')}>
+      <Figures
+        rows={[
+          { name: t('photo-file-name'), figure: photo.fileName },
+          {
+            name: t('photo-file-size'),
+            figure: t('photo-pixels', {
+              width: String(photo.widthPx),
+              height: String(photo.heightPx),
+              megapixels: ((photo.widthPx * photo.heightPx) / 1e6).toFixed(1),
+            }),
+          },
+        ]}
+      />
+      <div className="button-row">
+        <ActionButton id="replace-photo" />
+      </div>
+    </PanelPart>
+  )
+}
+
+/** The slab that the photo shows, and the photo itself. */
+export function PhotoPanel() {
+  const slab = useSlab()
+  return (
+    <>
+      <div className="button-row">
+        <ActionButton id="start-own" className={slab === null ? 'button-main' : ''} />
+        <ActionButton id="take-photo" className={`only-touch ${slab === null ? 'button-main' : ''}`} />
+      </div>
+      {slab === null ? (
+        <p className="note">{t('photo-how')}</p>
+      ) : (
+        <>
+          <SlabFields slab={slab} />
+          <PhotoFacts slab={slab} />
+        </>
+      )}
+    </>
+  )
+}

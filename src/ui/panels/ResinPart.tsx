@@ -1,0 +1,100 @@
+import { GREATEST_LENGTH_MM, type Option, type ResinResult } from '../../core/plan'
+import { formatMoneyPlain } from '../../core/units'
+import { setLeastJoint, setResin } from '../../state/commands'
+import { run } from '../../state/run'
+import { LengthField, OptionalLengthField } from '../fields/LengthField'
+import { MoneyField } from '../fields/MoneyField'
+import { NumberField } from '../fields/NumberField'
+import { PercentField } from '../fields/PercentField'
+import { TextField } from '../fields/TextField'
+import { t } from '../text/t'
+import { useFormat } from '../text/useFormat'
+import { Figures } from './Figures'
+import { PanelPart } from './PanelPart'
+import { useIssueAt } from './useIssues'
+
+interface Props {
+  readonly option: Option
+  readonly result: ResinResult | null
+}
+
+function ResinFigures({ result }: { readonly result: ResinResult }) {
+  const format = useFormat()
+  const flood =
+    result.floodLitres > 0 ? [{ name: t('resin-flood'), figure: format.volume(result.floodLitres) }] : []
+  const cost =
+    result.costCents === null ? [] : [{ name: t('resin-cost'), figure: formatMoneyPlain(result.costCents) }]
+  return (
+    <Figures
+      rows={[
+        { name: t('resin-edges'), figure: format.volume(result.edgeGapLitres) },
+        { name: t('resin-voids'), figure: format.volume(result.voidLitres) },
+        ...flood,
+        { name: t('resin-gaps'), figure: format.volume(result.gapLitres) },
+        { name: t('resin-mix'), figure: format.volume(result.mixLitres), isTotal: true },
+        { name: t('resin-mass'), figure: format.mass(result.mixKg) },
+        ...cost,
+      ]}
+    />
+  )
+}
+
+function ResinFields({ option }: { readonly option: Option }) {
+  const issue = useIssueAt()('options', option.id, 'resin')
+  const { resin } = option
+  const set = (changes: Partial<Option['resin']>) => run(setResin, { optionId: option.id, resin: changes })
+  return (
+    <>
+      <TextField
+        label={t('resin-product')}
+        hint={t('resin-product-hint')}
+        value={resin.productName}
+        onChange={(productName) => set({ productName })}
+      />
+      <div className="field-pairs">
+        <OptionalLengthField
+          label={t('resin-thickness')}
+          placeholder={t('resin-thickness-as-slab')}
+          valueMm={resin.castThicknessMm}
+          limits={{ leastMm: 1, greatestMm: GREATEST_LENGTH_MM }}
+          issue={issue}
+          onChange={(castThicknessMm) => set({ castThicknessMm })}
+        />
+        <PercentField
+          label={t('resin-loss')}
+          fraction={resin.lossFraction}
+          onChange={(lossFraction) => set({ lossFraction })}
+        />
+        <NumberField
+          label={t('resin-density')}
+          value={resin.densityKgPerM3}
+          limits={{ least: 500, greatest: 3000 }}
+          suffix={t('unit-kg-per-m3')}
+          onChange={(densityKgPerM3) => set({ densityKgPerM3 })}
+        />
+        <MoneyField
+          label={t('resin-price')}
+          cents={resin.pricePerLitreCents}
+          onChange={(pricePerLitreCents) => set({ pricePerLitreCents })}
+        />
+        <LengthField
+          label={t('resin-least-joint')}
+          valueMm={option.leastJointMm}
+          limits={{ leastMm: 0, greatestMm: 200 }}
+          onChange={(leastJointMm) => run(setLeastJoint, { optionId: option.id, leastJointMm })}
+        />
+      </div>
+    </>
+  )
+}
+
+/** What is poured into the gaps, and how much of it. */
+export function ResinPart({ option, result }: Props) {
+  return (
+    <PanelPart title={t('resin-title')} note={t('resin-note')}>
+      {result !== null && <ResinFigures result={result} />}
+      <ResinFields option={option} />
+      <p className="note">{t('resin-caution')}</p>
+    </PanelPart>
+  )
+}

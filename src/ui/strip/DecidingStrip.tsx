@@ -1,0 +1,67 @@
+import type { CoverageResult, OptionResult, ResinResult } from '../../core/plan'
+import { formatMoneyPlain } from '../../core/units'
+import { useStageMarks } from '../stages/useStageMarks'
+import { t } from '../text/t'
+import { type Format, useFormat } from '../text/useFormat'
+import { useOption } from '../useActive'
+import { readyValue } from '../readyValue'
+import { usePlanResult } from '../usePlanResult'
+import { VerdictLine } from './VerdictLine'
+
+interface Figure {
+  readonly key: 'resin' | 'waste' | 'wood' | 'cost'
+  readonly label: string
+  readonly text: string
+}
+
+function figuresOf(option: OptionResult | undefined, format: Format): readonly Figure[] {
+  const resin = readyValue<ResinResult>(option?.resin)
+  const coverage = readyValue<CoverageResult>(option?.coverage)
+  const none = t('figure-none')
+  const figures: Figure[] = [
+    {
+      key: 'resin',
+      label: t('figure-resin'),
+      text: resin === null ? none : format.volume(resin.mixLitres),
+    },
+    {
+      key: 'waste',
+      label: t('figure-waste'),
+      text: coverage === null ? none : format.share(coverage.leftOverFraction),
+    },
+    {
+      key: 'wood',
+      label: t('figure-wood'),
+      text: coverage === null ? none : format.area(coverage.mainInFinishedMm2),
+    },
+  ]
+  const costCents = resin?.costCents ?? null
+  if (costCents !== null) {
+    figures.push({ key: 'cost', label: t('figure-cost'), text: formatMoneyPlain(costCents) })
+  }
+  return figures
+}
+
+/** The numbers that decide, in view at every stage. */
+export function DecidingStrip() {
+  const format = useFormat()
+  const option = useOption()
+  const marks = useStageMarks()
+  const optionResult = usePlanResult().options.get(option?.id ?? '')
+  return (
+    <section className="decide" aria-label={t('decide-label')}>
+      <VerdictLine option={optionResult} marks={marks} />
+      <dl className="decide-figures">
+        {figuresOf(optionResult, format).map((figure) => (
+          <div key={figure.key} data-figure={figure.key}>
+            <dt>
+              <span className="for-wide">{figure.label}</span>
+              <span className="for-phone">{t(`figure-short-${figure.key}`)}</span>
+            </dt>
+            <dd className={figure.text.length > 9 ? 'decide-long' : undefined}>{figure.text}</dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  )
+}

@@ -1,0 +1,39 @@
+import { useStore } from 'zustand'
+import { sessionStore } from '../../state/sessionStore'
+import { ActionButton } from '../actions/ActionButton'
+import type { ActionId } from '../actions/registry'
+import type { StageName } from '../stages/stageNames'
+import { t } from '../text/t'
+
+const VIEWS: readonly ActionId[] = ['view-photo', 'view-above', 'view-table']
+
+const TOOLS_AT: Readonly<Record<StageName, readonly ActionId[]>> = {
+  photo: [],
+  scale: ['tool-select', 'tool-mark', 'tool-board', 'tool-datum'],
+  trace: ['tool-select', 'tool-outline', 'tool-void'],
+  table: ['tool-select', 'tool-footprint'],
+  cuts: ['tool-select', 'tool-piece'],
+  paper: [],
+}
+
+/** Over the canvas: how it is looked at, and the tools of the stage. */
+export function CanvasToolbar() {
+  const stage = useStore(sessionStore, (session) => session.stage)
+  const tools = TOOLS_AT[stage]
+  return (
+    <div className="canvas-toolbar">
+      <div role="group" aria-label={t('views-label')} className="segments">
+        {VIEWS.map((id) => (
+          <ActionButton key={id} id={id} />
+        ))}
+      </div>
+      {tools.length > 0 && (
+        <div role="group" aria-label={t('tools-label')} className="segments">
+          {tools.map((id) => (
+            <ActionButton key={id} id={id} className={id === 'tool-select' ? 'not-on-phone' : ''} />
+          ))}
+        </div>
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,25 @@
+import type { InputProblem } from '../core/units'
+import { createStore } from 'zustand/vanilla'
+
+export type DialogName = 'help' | 'jobs'
+
+/** A choice that the program must ask for, with what each answer does. */
+export interface Question {
+  /** Why it is asked. */
+  readonly problem: InputProblem
+  readonly yes: string
+  readonly no: string
+  readonly onYes: () => void
+}
+
+interface UiState {
+  readonly dialog: DialogName | null
+  readonly question: Question | null
+}
+
+/** What lies over the workbench: nothing else in the program needs to know. */
+export const uiStore = createStore<UiState>(() => ({ dialog: null, question: null }))
+
+export const showDialog = (dialog: DialogName | null): void => uiStore.setState({ dialog })
+
+export const ask = (question: Question | null): void => uiStore.setState({ question })
