@@ -6,12 +6,10 @@ export const SHEET_FONT_FAMILY = metrics.family
 /** CSS weights of the two cuts that are shipped. */
 export const SHEET_FONT_WEIGHT: Readonly<Record<TextWeight, number>> = metrics.weights
 
-const perEm = (units: number): number => units / metrics.unitsPerEm
-
 /** Heights over the baseline as shares of the font size; `inkBottom` is below it and negative. */
-export const CAP_HEIGHT = perEm(metrics.capHeight)
-export const INK_TOP = perEm(metrics.inkTop)
-export const INK_BOTTOM = perEm(metrics.inkBottom)
+export const CAP_HEIGHT = metrics.capHeight / metrics.unitsPerEm
+export const INK_TOP = metrics.inkTop / metrics.unitsPerEm
+export const INK_BOTTOM = metrics.inkBottom / metrics.unitsPerEm
 
 /** A character that the font lacks is drawn in another one: taken as wide as the widest usual letter, one em. */
 const UNKNOWN_WIDTH = 1
@@ -20,14 +18,15 @@ const COMBINING = /\p{M}/u
 function widthTable(charactersByWidth: Readonly<Record<string, string>>): ReadonlyMap<string, number> {
   const table = new Map<string, number>()
   for (const [width, characters] of Object.entries(charactersByWidth)) {
-    for (const character of characters) table.set(character, perEm(Number(width)))
+    for (const character of characters) table.set(character, Number(width) / metrics.unitsPerEm)
   }
   return table
 }
 
+// Marked as pure so that a bundler may leave the sheets out of what the page loads first.
 const WIDTHS: Readonly<Record<TextWeight, ReadonlyMap<string, number>>> = {
-  regular: widthTable(metrics.charactersByWidth.regular),
-  bold: widthTable(metrics.charactersByWidth.bold),
+  regular: /* @__PURE__ */ widthTable(metrics.charactersByWidth.regular),
+  bold: /* @__PURE__ */ widthTable(metrics.charactersByWidth.bold),
 }
 
 function characterWidth(character: string, weight: TextWeight): number {

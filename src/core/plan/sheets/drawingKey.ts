@@ -1,4 +1,4 @@
-import type { Point, Region } from '../../geometry'
+import type { Point } from '../../geometry'
 import {
   type Block,
   CAP_HEIGHT,
@@ -50,22 +50,26 @@ export const arrowSample =
 /** A sample of a mark. */
 export const markSample = ([x, y]: Point): readonly DrawItem[] => markSymbol([x + SAMPLE_MM / 2, y])
 
+const sampleField = ([x, y]: Point): readonly Point[] => [
+  [x, y - 1.7],
+  [x + SAMPLE_MM, y - 1.7],
+  [x + SAMPLE_MM, y + 1.7],
+  [x, y + 1.7],
+]
+
 /** A sample of a hatched field. */
-export function hatchSample([x, y]: Point): readonly DrawItem[] {
-  const field: Region = {
-    outer: [
-      [x, y - 1.7],
-      [x + SAMPLE_MM, y - 1.7],
-      [x + SAMPLE_MM, y + 1.7],
-      [x, y + 1.7],
-    ],
-    holes: [],
-  }
+export function hatchSample(middleLeft: Point): readonly DrawItem[] {
+  const outer = sampleField(middleLeft)
   return [
-    { kind: 'segments', segments: hatchRegion(field, HATCH), stroke: STROKES.hatch },
-    { kind: 'polygon', rings: [field.outer], stroke: STROKES.opening, fill: null },
+    { kind: 'segments', segments: hatchRegion({ outer, holes: [] }, HATCH), stroke: STROKES.hatch },
+    { kind: 'polygon', rings: [outer], stroke: STROKES.opening, fill: null },
   ]
 }
+
+/** A sample of a shaded field. */
+export const shadeSample = (middleLeft: Point): readonly DrawItem[] => [
+  { kind: 'polygon', rings: [sampleField(middleLeft)], stroke: STROKES.opening, fill: 'shade' },
+]
 
 /** The key of a drawing as rows of samples, as many beside one another as fit. */
 export function drawingKey(entries: readonly KeyEntry[], widthMm: number): Block {

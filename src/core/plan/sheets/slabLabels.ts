@@ -1,4 +1,4 @@
-import { type Point, isPointInRegion } from '../../geometry'
+import type { Point } from '../../geometry'
 import {
   CAP_HEIGHT,
   type CircleItem,
@@ -8,16 +8,15 @@ import {
   type Segment,
   type TextItem,
   centredText,
-  convexOverlap,
   firstFreeText,
   linesOf,
   onSheet,
   shortenText,
-  textBox,
   textCorners,
 } from '../../drawing'
 import { MARK_ARM_MM, markSymbol } from './markSymbol'
-import type { SetOutCut, SlabPiece } from '../planResult'
+import type { SetOutCut } from '../planResult'
+import { pieceLabel } from './pieceLabel'
 import type { SheetInput } from './sheetInput'
 import { SIZE } from './sheetStyle'
 import { regionOnSheet } from './slabLines'
@@ -32,7 +31,6 @@ export interface LabelRoom {
 
 const TAG_RADIUS_MM = 3.1
 const MARK_NAME_ROOM_MM = 40
-const PIECE_NAME_ROOM_MM = 60
 /** Where a cut's number may stand, as shares of its length: the middle first. */
 const TAG_SHARES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88]
 /** Eight directions round a place, upper right first. */
@@ -93,15 +91,10 @@ export function slabLabels(input: SheetInput, view: DrawingView, room: LabelRoom
   }
   for (const piece of input.pieces.pieces) {
     if (piece.use === 'table' || piece.name === '') continue
-    if (put(clear(pieceCandidates(piece, input, view)))) continue
-    const anchor = onSheet(view, piece.anchor)
-    const free = clear(
-      pieceSideCandidates(piece, input, view).filter((label) => {
-        const leader = leaderLine(anchor, label)
-        return !taken.some((figure) => convexOverlap(leader, figure))
-      }),
-    )
-    put(free, free === null ? [] : leaderItems(anchor, free))
+    const name = input.text.sheetPiece({ name: piece.name })
+    const place = { anchor: onSheet(view, piece.anchor), region: regionOnSheet(view, piece.region) }
+    const label = pieceLabel(name, place, { taken, heavy })
+    if (label !== null) put(label.text, label.leader)
   }
   return [...symbols, ...labels]
 }
@@ -130,7 +123,9 @@ function markCandidates(name: string, [x, y]: Point): readonly TextItem[] {
   const style = { sizeMm: SIZE.figure, weight: 'bold', plate: true, maxWidthMm: MARK_NAME_ROOM_MM } as const
   const text = shortenText(name, style)
   const away = MARK_ARM_MM + SIZE.figure * 0.35
-  return DIRECTIONS.map(([dx, dy]) => centredText(text, [x + dx * away, y + dy * away], style))
+  return [away, away * 1.7].flatMap((reach) =>
+    DIRECTIONS.map(([dx, dy]) => centredText(text, [x + dx * reach, y + dy * reach], style)),
+  )
 }
 
 function datumCandidates({ text }: SheetInput, ends: Segment): readonly TextItem[] {
@@ -144,51 +139,3 @@ function datumCandidates({ text }: SheetInput, ends: Segment): readonly TextItem
     ]
   })
 }
-
-/** A piece's name, inside it where it fits, in smaller letters where it does not. */
-function pieceCandidates(piece: SlabPiece, { text }: SheetInput, view: DrawingView): readonly TextItem[] {
-  const region = regionOnSheet(view, piece.region)
-  const [x, y] = onSheet(view, piece.anchor)
-  const name = text.sheetPiece({ name: piece.name })
-  const shifts = [0, 8, -8, 16, -16, 28, -28, 45, -45]
-  return [SIZE.figure, SIZE.note]
-    .flatMap((sizeMm) => [
-      ...shifts.map((shift) => pieceText(name, [x + shift, y], sizeMm)),
-      ...shifts.map((shift) => pieceText(name, [x, y + shift], sizeMm, -Math.PI / 2)),
-    ])
-    .filter((label) => textCorners(label).every((corner) => isPointInRegion(corner, region)))
-}
-
-/** A piece's name beside it, for one too small to hold it; a leader then goes to the piece. */
-function pieceSideCandidates(piece: SlabPiece, { text }: SheetInput, view: DrawingView): readonly TextItem[] {
-  const [x, y] = onSheet(view, piece.anchor)
-  const name = text.sheetPiece({ name: piece.name })
-  return [5, 8, 11, 14].flatMap((away) =>
-    [-14, -8, 0, 8, 14, -22, 22].flatMap((shift) =>
-      [-1, 1].map((side) => pieceText(name, [x + shift, y + side * away], SIZE.note)),
-    ),
-  )
-}
-
-function pieceText(name: string, at: Point, sizeMm: number, angleRad = 0): TextItem {
-  const style = { sizeMm, plate: true, maxWidthMm: PIECE_NAME_ROOM_MM, angleRad } as const
-  return centredText(shortenText(name, style), at, style)
-}
-
-/** From a piece to the nearest edge of its name. */
-function leaderLine(anchor: Point, label: TextItem): Segment {
-  const box = textBox(label, 0.6)
-  return [
-    anchor,
-    [
-      Math.min(Math.max(anchor[0], box.xMm), box.xMm + box.widthMm),
-      Math.min(Math.max(anchor[1], box.yMm), box.yMm + box.heightMm),
-    ],
-  ]
-}
-
-/** The leader ends in a dot on the piece, as ISO 128 has one that ends within an outline. */
-const leaderItems = (anchor: Point, label: TextItem): readonly DrawItem[] => [
-  { kind: 'segments', segments: [leaderLine(anchor, label)], stroke: STROKES.thin },
-  { kind: 'circle', centre: anchor, radiusMm: 0.6, stroke: null, fill: 'black' },
-]

@@ -1,4 +1,11 @@
-import { type Point, type Region, type Ring, regionBounds, ringBounds, type TablePoint } from '../../geometry'
+import {
+  interiorPoint,
+  type Point,
+  type Region,
+  type Ring,
+  ringBounds,
+  type TablePoint,
+} from '../../geometry'
 import {
   type Box,
   type DrawItem,
@@ -15,10 +22,10 @@ import {
   linesOf,
   onSheet,
   pickScale,
-  shortenText,
   textCorners,
 } from '../../drawing'
 import type { TableSideName } from '../schema'
+import { pieceLabel } from './pieceLabel'
 import { type SheetInput, sideName } from './sheetInput'
 import { SIZE } from './sheetStyle'
 import { HATCH, regionOnSheet, ringOnSheet } from './slabLines'
@@ -30,7 +37,6 @@ export interface TableDrawing {
 
 /** Room for dimension lines on the left and below, mm of paper; for the blank's dimensions above and on the right. */
 const DIMENSION_MM = 10
-const NAME_ROOM_MM = 60
 const NEAR_SIDE_MM = 4.5
 
 /** The top as it is put together: wood, laid pieces, resin, with its sizes; null: no usual scale fits. */
@@ -71,6 +77,12 @@ function tableLines(
     fill: null,
   })
   return [
+    {
+      kind: 'polygon',
+      rings: laid.flatMap(({ outer, holes }) => [outer, ...holes]).map((ring) => ringOnSheet(view, ring)),
+      stroke: null,
+      fill: 'shade',
+    },
     { kind: 'segments', segments: placed.flatMap((gap) => hatchRegion(gap, HATCH)), stroke: STROKES.hatch },
     outlines(
       [...laid, ...gaps].flatMap(({ outer, holes }) => [outer, ...holes]),
@@ -120,7 +132,7 @@ function tableLabels(input: SheetInput, view: DrawingView, drawn: readonly DrawI
     item.kind === 'text' ? [textCorners(item)] : [],
   )
   const edges = drawn.flatMap((item) => (item.kind === 'polygon' ? linesOf(item) : []))
-  const labels: TextItem[] = []
+  const labels: DrawItem[] = []
   const place = (candidates: readonly TextItem[]): void => {
     const free = firstFreeText(candidates, [...taken, ...edges]) ?? firstFreeText(candidates, taken)
     if (free === null) return
@@ -130,7 +142,13 @@ function tableLabels(input: SheetInput, view: DrawingView, drawn: readonly DrawI
   for (const side of ['start', 'end', 'far', 'near'] as const) place(sideCandidates(side, input, view))
   for (const piece of input.coverage.placed) {
     const name = input.text.sheetPiece({ name: piece.name })
-    for (const region of piece.inBlank.slice(0, 1)) place(nameCandidates(name, region, view))
+    for (const region of piece.inBlank) {
+      const place = { anchor: onSheet(view, interiorPoint(region)), region: regionOnSheet(view, region) }
+      const label = pieceLabel(name, place, { taken, heavy: edges })
+      if (label === null) continue
+      taken.push(textCorners(label.text))
+      labels.push(...label.leader, label.text)
+    }
   }
   return labels
 }
@@ -153,14 +171,4 @@ function sideCandidates(side: TableSideName, input: SheetInput, view: DrawingVie
     } as const
     return centredText(name, at[side], style)
   })
-}
-
-function nameCandidates(name: string, region: Region, view: DrawingView): readonly TextItem[] {
-  const { minX, minY, maxX, maxY } = regionBounds(regionOnSheet(view, region))
-  const style = { sizeMm: SIZE.figure, plate: true, maxWidthMm: NAME_ROOM_MM } as const
-  const text = shortenText(name, style)
-  const middle = (minY + maxY) / 2
-  return [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8].map((share) =>
-    centredText(text, [minX + (maxX - minX) * share, middle], style),
-  )
 }

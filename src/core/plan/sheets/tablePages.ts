@@ -9,7 +9,7 @@ import {
   stackBlocks,
 } from '../../drawing'
 import { pourCautions } from './cautions'
-import { drawingKey, hatchSample, lineSample } from './drawingKey'
+import { drawingKey, hatchSample, lineSample, shadeSample } from './drawingKey'
 import { gapBlocks, resinBlocks } from './resinSummary'
 import { SCALE_STRIP_MM, scaleStrip } from './scaleStrip'
 import { contentBox, type SheetPage } from './sheetFrame'
@@ -77,7 +77,7 @@ function strip(input: SheetInput, widthMm: number, scale: DrawingScale): Block {
   const { text, coverage } = input
   const leftMm = SCALE_STRIP_MM + COLUMN_AIR_MM
   const rightMm = widthMm - leftMm
-  const laid = { sample: lineSample(STROKES.opening), text: text.sheetKeyLaid }
+  const laid = { sample: shadeSample, text: text.sheetKeyLaid }
   const entries = [
     { sample: lineSample(STROKES.outline), text: text.sheetKeyEdge },
     { sample: hatchSample, text: text.sheetKeyResin },
