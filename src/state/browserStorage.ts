@@ -24,7 +24,7 @@ export class BrowserStorage implements PlanStorage {
   }
 
   /** @throws what the browser throws when it keeps nothing for us */
-  static async open(nowMs: () => number = Date.now): Promise<BrowserStorage> {
+  static async open(nowMs: () => number = () => Date.now()): Promise<BrowserStorage> {
     const storage = new BrowserStorage(nowMs)
     await storage.#open()
     return storage

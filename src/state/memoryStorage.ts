@@ -18,7 +18,7 @@ export class MemoryStorage implements PlanStorage {
   readonly #originals: (KeptOriginal & { readonly bytes: Blob })[] = []
   #leased: readonly string[] = []
 
-  constructor(nowMs: () => number = Date.now) {
+  constructor(nowMs: () => number = () => Date.now()) {
     this.#nowMs = nowMs
   }
 
