@@ -29,6 +29,12 @@ export interface AdjustedMark {
   readonly heightMm: number
 }
 
+export interface StraightLine {
+  readonly points: readonly Point[]
+  readonly sdPx: number
+  readonly heightMm: number
+}
+
 export interface AdjustmentInput {
   readonly camera: Camera
   readonly marks: readonly AdjustedMark[]
@@ -40,7 +46,7 @@ export interface AdjustmentInput {
     readonly sdMm: number
   }[]
   /** Straight lines on the face: points along each. */
-  readonly lines: readonly { readonly points: readonly Point[]; readonly sdPx: number }[]
+  readonly lines: readonly StraightLine[]
   /** Mean and standard deviation of each of θ; an infinite deviation leaves it free. */
   readonly priors: readonly { readonly mean: number; readonly sd: number }[]
 }
@@ -100,7 +106,7 @@ export const thetaOf = ({ heightMm, lens, surface }: Camera): readonly number[] 
  * Synthesis, 2000, from memory); Σ is the inverse of the normal matrix, marks eliminated. Rules: PHO-7, PHO-8.
  */
 export function adjust(input: AdjustmentInput): Adjustment {
-  const lineScales = input.lines.map((line) => acrossMmPerPx(input.camera, line.points))
+  const lineScales = input.lines.map((line) => acrossMmPerPx(input.camera, line))
   const residualsAt = (parameters: readonly number[]): number[] => residualsOf(input, lineScales, parameters)
   const start = [...thetaOf(input.camera), ...input.marks.flatMap((m) => m.start)]
   const answer = levenbergMarquardt({
@@ -144,7 +150,7 @@ function residualsOf(
     residuals.push((solved - l.lengthMm) / l.sdMm)
   }
   input.lines.forEach((line, i) => {
-    residuals.push(...straightness(camera, line.points, line.sdPx, lineScales[i] ?? []))
+    residuals.push(...straightness(camera, line, lineScales[i] ?? []))
   })
   input.priors.forEach((prior, i) => {
     if (Number.isFinite(prior.sd)) residuals.push(((parameters[i] ?? 0) - prior.mean) / prior.sd)
@@ -170,15 +176,16 @@ function spatialDistanceMm(
 }
 
 /** How far one pixel of click error moves each point of a line across it, mm. */
-function acrossMmPerPx(camera: Camera, points: readonly Point[]): readonly number[] {
-  const first = planePointFromPx(camera, points[0] ?? [0, 0])
-  const last = planePointFromPx(camera, points.at(-1) ?? [1, 0])
+function acrossMmPerPx(camera: Camera, { points, heightMm }: StraightLine): readonly number[] {
+  const place = (px: Point): Point => planePointFromPx(camera, px, heightMm)
+  const first = place(points[0] ?? [0, 0])
+  const last = place(points.at(-1) ?? [1, 0])
   const length = Math.hypot(last[0] - first[0], last[1] - first[1])
   const normal: Point = [-(last[1] - first[1]) / length, (last[0] - first[0]) / length]
   return points.map((px) => {
-    const at = planePointFromPx(camera, px)
-    const right = planePointFromPx(camera, [px[0] + 1, px[1]])
-    const below = planePointFromPx(camera, [px[0], px[1] + 1])
+    const at = place(px)
+    const right = place([px[0] + 1, px[1]])
+    const below = place([px[0], px[1] + 1])
     const across = (p: Point): number => (p[0] - at[0]) * normal[0] + (p[1] - at[1]) * normal[1]
     return Math.hypot(across(right), across(below))
   })
@@ -187,11 +194,10 @@ function acrossMmPerPx(camera: Camera, points: readonly Point[]): readonly numbe
 /** Distances of a line's points from the straight line fitted through them on the face, over their deviations. */
 function straightness(
   camera: Camera,
-  points: readonly Point[],
-  sdPx: number,
+  { points, sdPx, heightMm }: StraightLine,
   mmPerPx: readonly number[],
 ): readonly number[] {
-  const onFace = points.map((p) => planePointFromPx(camera, p))
+  const onFace = points.map((p) => planePointFromPx(camera, p, heightMm))
   const first = onFace[0] ?? [0, 0]
   const last = onFace.at(-1) ?? [1, 0]
   const length = Math.hypot(last[0] - first[0], last[1] - first[1])

@@ -20,7 +20,8 @@ export type {
 } from './scaleInput'
 export { DEFAULT_OUT_OF_FLAT_MM } from './scaleInput'
 export type { SlabScale, SlabScaleResult } from './slabScale'
-export { DEFAULT_CLICK_SD_PX, planePointOf, slabScaleFromMarks } from './slabScale'
+export { planePointOf, slabScaleFromMarks } from './slabScale'
+export { DEFAULT_CLICK_SD_PX } from './scaleNetwork'
 export type { SlabFrame } from './slabFrame'
 export {
   planePointFromSlab,

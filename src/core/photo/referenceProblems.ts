@@ -59,8 +59,13 @@ export function viewProblems(input: ScaleInput, scale: SlabScale): readonly Scal
   const reach = reachPastMarks(input)
   if (reach > ONE_SIDED)
     problems.push(scaleProblem('reference-to-one-side', 'warning', { values: { reach } }))
+  if (isClipped(input)) problems.push(scaleProblem('slab-clipped', 'warning'))
   return problems
 }
+
+/** True when the slab's outline reaches the picture's border (within 3 px). */
+const isClipped = ({ slabSpanPx, imageWidthPx, imageHeightPx }: ScaleInput): boolean =>
+  (slabSpanPx ?? []).some(([x, y]) => x < 3 || y < 3 || x > imageWidthPx - 3 || y > imageHeightPx - 3)
 
 /** How many times farther the slab reaches from the marks' middle than the farthest mark, in the photo. */
 function reachPastMarks(input: ScaleInput): number {

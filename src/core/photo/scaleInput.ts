@@ -6,13 +6,24 @@ export interface ScaleInput {
   readonly marks: readonly { readonly id: string; readonly heightMm: number }[]
   readonly tapedDistances: readonly TapedDistance[]
   readonly boards: readonly BoardReference[]
-  readonly observations: readonly { readonly markId: string; readonly atPx: PxPoint }[]
+  readonly observations: readonly {
+    readonly markId: string
+    readonly atPx: PxPoint
+    /** Standard deviation of this one, px of the photo; `clickSdPx` when left out. */
+    readonly sdPx?: number
+  }[]
   readonly imageWidthPx: number
   readonly imageHeightPx: number
   /** From the file's EXIF, 35 mm equivalent; null when absent. A prior, never required. */
   readonly focalLength35mm?: number | null
   /** Straight edges on the slab (chalk line, track), three or more points each: they tell the lens bow. */
-  readonly straightLines?: readonly { readonly id: string; readonly pointsPx: readonly PxPoint[] }[]
+  readonly straightLines?: readonly {
+    readonly id: string
+    readonly pointsPx: readonly PxPoint[]
+    readonly sdPx?: number
+    /** How far it stands above the face (a board's edge), mm. */
+    readonly heightMm?: number
+  }[]
   readonly flatness?: Flatness
   /** Standard deviation of a click, px of the photo; 1.5 when left out (0.3 once refined). */
   readonly clickSdPx?: number
@@ -58,6 +69,9 @@ export type ScaleProblemCode =
   | 'reference-to-one-side'
   | 'reference-not-used'
   | 'reference-unsolvable'
+  | 'length-alone'
+  | 'tilt-assumed'
+  | 'slab-clipped'
   | 'board-corners-not-seen'
   | LayoutProblemCode
   | 'distance-disagrees'

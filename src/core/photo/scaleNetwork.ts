@@ -4,11 +4,15 @@ import type { ScaleInput, TapedDistance } from './scaleInput'
 /** Standard deviation of a board's sides as its maker states them, mm: half a millimetre graduation, and square. */
 const BOARD_SD_MM = 0.3
 export const DEFAULT_TAPE_SD_MM = 0.5
+/** Standard deviation of a click that was not refined, px of the photo, when the caller does not say. */
+export const DEFAULT_CLICK_SD_PX = 1.5
 
 export interface SeenMark {
   readonly id: string
   readonly heightMm: number
   readonly px: PxPoint
+  /** Standard deviation of its click, px. */
+  readonly sdPx: number
 }
 
 export interface KnownLength {
@@ -27,9 +31,10 @@ export interface ScaleNetwork {
 }
 
 export function scaleNetwork(input: ScaleInput): ScaleNetwork {
+  const clickSdPx = input.clickSdPx ?? DEFAULT_CLICK_SD_PX
   const marks = input.marks.flatMap((mark) => {
     const seen = input.observations.find((o) => o.markId === mark.id)
-    return seen ? [{ id: mark.id, heightMm: mark.heightMm, px: seen.atPx }] : []
+    return seen ? [{ id: mark.id, heightMm: mark.heightMm, px: seen.atPx, sdPx: seen.sdPx ?? clickSdPx }] : []
   })
   const indexOf = new Map(marks.map((m, i) => [m.id, i]))
   const lengths: KnownLength[] = []

@@ -11,21 +11,31 @@ const FOCAL_SD = { exif: 0.04, none: 0.3 }
 const CENTRE_SD_SHARE = 0.004
 const K1_SD = 0.03
 const K2_SD = 0.01
+/** No slab bends quite as the formulas do: a share of the readings stays unknown, in either mode. */
+const SHAPE_SHARE = 0.1
 /** The least deviation that an adjustment keeps apart from zero. */
 const LEAST_FLATNESS_SD_MM = 1e-3
 
-/** What is believed of θ before anything is measured. Rules: PHO-8. */
-export function scalePriors(input: ScaleInput): AdjustmentInput['priors'] {
+/**
+ * What is believed of θ before anything is measured.
+ * @param tiltPriors of the two turns, when the references do not tell them
+ * Rules: PHO-8.
+ */
+export function scalePriors(
+  input: ScaleInput,
+  tiltPriors: AdjustmentInput['priors'] | null = null,
+): AdjustmentInput['priors'] {
   const size = { widthPx: input.imageWidthPx, heightPx: input.imageHeightPx }
   const exif = input.focalLength35mm ?? null
   const centreSd = CENTRE_SD_SHARE * Math.hypot(size.widthPx, size.heightPx)
   const flatness = input.flatness ?? { kind: 'unknown' }
-  const sdMm =
-    flatness.kind === 'read' ? Math.max(flatness.readingSdMm, LEAST_FLATNESS_SD_MM) : DEFAULT_OUT_OF_FLAT_MM
+  const read =
+    flatness.kind === 'read' ? flatness : { bowMm: 0, twistMm: 0, readingSdMm: DEFAULT_OUT_OF_FLAT_MM }
+  const shapeSdMm = SHAPE_SHARE * Math.hypot(read.bowMm, read.twistMm)
+  const flatnessSdMm = Math.max(Math.hypot(read.readingSdMm, shapeSdMm), LEAST_FLATNESS_SD_MM)
   const free = { mean: 0, sd: Number.POSITIVE_INFINITY }
   return [
-    free,
-    free,
+    ...(tiltPriors ?? [free, free]),
     free,
     {
       mean: Math.log(focalPxFrom35mm(exif ?? USUAL_FOCAL_35MM, size)),
@@ -35,7 +45,7 @@ export function scalePriors(input: ScaleInput): AdjustmentInput['priors'] {
     { mean: size.heightPx / 2, sd: centreSd },
     { mean: 0, sd: K1_SD },
     { mean: 0, sd: K2_SD },
-    { mean: flatness.kind === 'read' ? flatness.bowMm : 0, sd: sdMm },
-    { mean: flatness.kind === 'read' ? flatness.twistMm : 0, sd: sdMm },
+    { mean: read.bowMm, sd: flatnessSdMm },
+    { mean: read.twistMm, sd: flatnessSdMm },
   ]
 }

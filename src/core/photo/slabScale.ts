@@ -1,14 +1,14 @@
 import type { Point, PxPoint } from '../geometry'
-import { adjust, type Adjustment, type AdjustmentInput } from './adjustment'
+import { adjust, type Adjustment } from './adjustment'
 import { type Camera, homographyOfCamera, planePointFromPx, pxFromPlanePoint } from './camera'
 import { type Homography, invertHomography } from './homography'
 import { focal35mmFromPx } from './initialCamera'
 import { disagreeingDistances } from './misreadDistance'
 import { referenceProblems, viewProblems } from './referenceProblems'
-import type { ScaleInput, ScaleProblem } from './scaleInput'
-import { type ScaleNetwork, scaleNetwork } from './scaleNetwork'
+import { type ScaleInput, type ScaleProblem, scaleProblem } from './scaleInput'
+import { DEFAULT_CLICK_SD_PX, type ScaleNetwork, scaleNetwork } from './scaleNetwork'
 import { scalePriors } from './scalePriors'
-import { startingView } from './startingView'
+import { startingView, type StartingView } from './startingView'
 
 /**
  * How one photo maps to the slab's plane. Plain data: it may be kept, compared and sent to a worker.
@@ -43,9 +43,6 @@ export interface SlabScaleResult {
   readonly problems: readonly ScaleProblem[]
 }
 
-/** Standard deviation of a click that was not refined, px of the photo, when the caller does not say. */
-export const DEFAULT_CLICK_SD_PX = 1.5
-
 /**
  * True scale of a photo from the marks, boards, taped distances and lines that the maker gave.
  * @param input what was said and seen; heights correct for references that stand above the face
@@ -59,40 +56,36 @@ export function slabScaleFromMarks(input: ScaleInput): SlabScaleResult {
   if (refusals.some((p) => p.severity === 'blocker')) return { scale: null, problems: refusals }
   const start = startingView(input, network)
   if (!start.ok) return { scale: null, problems: [...refusals, start.problem] }
-  const adjustment = adjustNetwork(input, network, start.value, [])
+  const adjustment = adjustNetwork(input, network, start.value)
   if (adjustment === null) {
-    return {
-      scale: null,
-      problems: [...refusals, { code: 'reference-unsolvable', severity: 'blocker', ...NOWHERE }],
-    }
+    return { scale: null, problems: [...refusals, scaleProblem('reference-unsolvable', 'blocker')] }
   }
   const scale = scaleOf(input, network, adjustment)
   const disagreeing = disagreeingDistances(network, adjustment.cost, adjustment.redundancy, (without) => {
     const view = startingView(input, { ...network, lengths: without })
-    return view.ok ? adjustNetwork(input, { ...network, lengths: without }, view.value, []) : null
+    return view.ok ? adjustNetwork(input, { ...network, lengths: without }, view.value) : null
   })
-  return { scale, problems: [...refusals, ...disagreeing, ...viewProblems(input, scale)] }
+  return {
+    scale,
+    problems: [...refusals, ...start.value.problems, ...disagreeing, ...viewProblems(input, scale)],
+  }
 }
 
-const NOWHERE = { values: {}, markIds: [], distanceIds: [] }
-
 /** The adjustment of everything known about one photo, from a starting view. */
-export function adjustNetwork(
-  input: ScaleInput,
-  network: ScaleNetwork,
-  start: { readonly camera: Camera; readonly marks: readonly Point[] },
-  extraSightings: AdjustmentInput['sightings'],
-): Adjustment | null {
-  const sdPx = input.clickSdPx ?? DEFAULT_CLICK_SD_PX
+function adjustNetwork(input: ScaleInput, network: ScaleNetwork, start: StartingView): Adjustment | null {
   const adjustment = adjust({
     camera: start.camera,
     marks: network.marks.map((m, i) => ({ start: start.marks[i] ?? [0, 0], heightMm: m.heightMm })),
-    sightings: [...network.marks.map((m, i) => ({ mark: i, px: m.px, sdPx })), ...extraSightings],
+    sightings: network.marks.map((m, i) => ({ mark: i, px: m.px, sdPx: m.sdPx })),
     lengths: network.lengths,
     lines: (input.straightLines ?? [])
       .filter((line) => line.pointsPx.length >= 3)
-      .map((line) => ({ points: line.pointsPx, sdPx })),
-    priors: scalePriors(input),
+      .map((line) => ({
+        points: line.pointsPx,
+        sdPx: line.sdPx ?? input.clickSdPx ?? DEFAULT_CLICK_SD_PX,
+        heightMm: line.heightMm ?? 0,
+      })),
+    priors: scalePriors(input, start.tiltPriors),
   })
   const finite = [...adjustment.marks.flat(), adjustment.camera.heightMm, adjustment.cost].every(
     Number.isFinite,

@@ -1,4 +1,4 @@
-import type { Point, PxPoint } from '../geometry'
+import { type Point, type PxPoint, ringAreaMm2 } from '../geometry'
 import { CAMERA_PARAMETER_COUNT, CAMERA_STEPS, cameraWith, thetaOf } from './adjustment'
 import { type Camera, planePointFromPx } from './camera'
 import { quadraticForm } from './matrix'
@@ -79,29 +79,34 @@ export function measuredAreaMm2(
   correlationMm: number,
 ): Measured {
   const onFace = (camera: Camera): readonly Point[] => ring.map((px) => planePointFromPx(camera, px))
-  const areaOf = (camera: Camera): number => shoelaceMm2(onFace(camera))
+  const areaOf = (camera: Camera): number => ringAreaMm2(onFace(camera))
   const { camera } = scale
   const value = areaOf(camera)
   const fromScale = thetaVariance(scale, thetaGradient(camera, areaOf))
-  const points = onFace(camera)
-  let fromEdge = 0
-  points.forEach((p, i) => {
-    const j = (i + 1) % points.length
-    const q = points[j] ?? p
-    const lengthMm = Math.hypot(q[0] - p[0], q[1] - p[1])
-    const pxLength = Math.hypot(
-      (ring[j]?.[0] ?? 0) - (ring[i]?.[0] ?? 0),
-      (ring[j]?.[1] ?? 0) - (ring[i]?.[1] ?? 0),
-    )
-    const edgeSdMm = pxLength > 0 ? edgeSdPx * acrossMm(camera, ring[i], ring[j]) : 0
-    // A stretch shorter than the correlation length moves with its neighbours: its share of one such move.
-    fromEdge += lengthMm * Math.max(correlationMm, lengthMm) * edgeSdMm * edgeSdMm
-  })
+  const fromEdge = ring.reduce((sum, from, i) => {
+    const to = ring[(i + 1) % ring.length] ?? from
+    return sum + edgeVariance(camera, from, to, edgeSdPx, correlationMm)
+  }, 0)
   return { value: Math.abs(value), sd: Math.sqrt(fromScale + fromEdge) }
 }
 
+/** What one straight stretch of edge adds to the area's variance, mm⁴. */
+function edgeVariance(
+  camera: Camera,
+  from: PxPoint,
+  to: PxPoint,
+  edgeSdPx: number,
+  correlationMm: number,
+): number {
+  const [p, q] = [planePointFromPx(camera, from), planePointFromPx(camera, to)]
+  const lengthMm = Math.hypot(q[0] - p[0], q[1] - p[1])
+  if (lengthMm === 0) return 0
+  // A stretch shorter than the correlation length moves with its neighbours: its share of one such move.
+  return lengthMm * Math.max(correlationMm, lengthMm) * (edgeSdPx * acrossMm(camera, from, to)) ** 2
+}
+
 /** How far one pixel across an edge is on the face, mm. */
-function acrossMm(camera: Camera, from: Point = [0, 0], to: Point = [1, 0]): number {
+function acrossMm(camera: Camera, from: Point, to: Point): number {
   const length = Math.hypot(to[0] - from[0], to[1] - from[1])
   const normal: Point = [(from[1] - to[1]) / length, (to[0] - from[0]) / length]
   const [mx, my] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2]
@@ -111,14 +116,4 @@ function acrossMm(camera: Camera, from: Point = [0, 0], to: Point = [1, 0]): num
   const edge = Math.hypot(q[0] - p[0], q[1] - p[1])
   const [ux, uy] = [(q[0] - p[0]) / edge, (q[1] - p[1]) / edge]
   return Math.abs((inside[1] - outside[1]) * ux - (inside[0] - outside[0]) * uy)
-}
-
-function shoelaceMm2(ring: readonly Point[]): number {
-  const [ox, oy] = ring[0] ?? [0, 0]
-  let doubled = 0
-  ring.forEach((p, i) => {
-    const q = ring[(i + 1) % ring.length] ?? p
-    doubled += (p[0] - ox) * (q[1] - oy) - (p[1] - oy) * (q[0] - ox)
-  })
-  return doubled / 2
 }

@@ -45,6 +45,12 @@ export const issueTexts: Readonly<Record<IssueCode, IssueSentence>> = {
     `Distance ${say.text('distanceNames')} is not used: one of its marks is not placed on the photo.`,
   'reference-unsolvable': () =>
     'These marks and distances give no picture that makes sense. Check the distances, and that each letter stands where you taped it.',
+  'length-alone': () =>
+    'One known length alone does not tell how the photo was tilted. The program assumes the usual way of holding a phone, so the ± is wide. Tape two more lengths in other directions, or use four marks.',
+  'tilt-assumed': () =>
+    'These lengths tell the tilt of the photo only in part, so the ± is wide. Four marks with their distances, or a board, would fix it.',
+  'slab-clipped': () =>
+    'The slab reaches the edge of the photo. What lies outside cannot be measured: take the photo from farther away.',
   'board-corners-not-seen': () => 'Not all four corners of the board are placed on the photo yet.',
   'marks-too-few': (say) => `Too few marks (${say.count('count')}): place four.`,
   'distances-too-few': (say) =>
