@@ -227,8 +227,10 @@ describe('importPhoto', () => {
   it('gives the same hash on plain http, where the browser has none of its own', async () => {
     const tab = await openTab()
     const secure = await tab.importPhoto(new Blob([JPEG]), 'a.jpg')
-    const { getRandomValues } = crypto
-    vi.stubGlobal('crypto', { getRandomValues: getRandomValues.bind(crypto) })
+    const secureCrypto = crypto
+    vi.stubGlobal('crypto', {
+      getRandomValues: (into: Uint8Array<ArrayBuffer>) => secureCrypto.getRandomValues(into),
+    })
     const plain = await tab.importPhoto(new Blob([JPEG]), 'a.jpg')
     expect(plain.ok && plain.value.hash).toBe(secure.ok && secure.value.hash)
   })
