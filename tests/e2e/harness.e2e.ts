@@ -1,6 +1,6 @@
 import { expect } from 'vitest'
 import { appTest } from '../support/appTest'
-import { ConsoleWatch, openApp } from '../support/browser'
+import { ConsoleWatch, openApp, type OpenedApp } from '../support/browser'
 import { decodeJpeg, photoJpeg, photoPixels, smallPng, smallWebp } from '../support/jpegs'
 import { printToPdf, readPdf, savePdf } from '../support/pdf'
 import { touchDrag, touchPinch } from '../support/touch'
@@ -100,9 +100,8 @@ appTest('fingers reach the page as touches, one for a drag and two for a pinch',
 })
 
 /** What the browser makes of a picture: its upright size, and the mean colour around some places. */
-const decodedByBrowser = async (bytes: Uint8Array, type: string) => {
-  const app = await openApp()
-  const picture = await app.page.evaluate(
+const decodedByBrowser = async ({ page }: OpenedApp, bytes: Uint8Array, type: string) => {
+  const picture = await page.evaluate(
     async ({ base64, mime }) => {
       const blob = new Blob([Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0))], { type: mime })
       const bitmap = await createImageBitmap(blob)
@@ -119,7 +118,6 @@ const decodedByBrowser = async (bytes: Uint8Array, type: string) => {
     },
     { base64: Buffer.from(bytes).toString('base64'), mime: type },
   )
-  await app.close()
   return { ...picture, rgba: new Uint8Array(Buffer.from(picture.base64, 'base64')) }
 }
 
@@ -129,27 +127,31 @@ const meanDifference = (a: ArrayLike<number>, b: ArrayLike<number>): number => {
   return sum / a.length
 }
 
-appTest('the browser reads the PNG and the WebP pixel by pixel as they were made', async () => {
+appTest('the browser reads the PNG and the WebP pixel by pixel as they were made', async ({ desktop }) => {
   const made = photoPixels('d2', '0.75 MP')
   for (const [bytes, type] of [
     [smallPng(), 'image/png'],
     [smallWebp(), 'image/webp'],
   ] as const) {
-    const seen = await decodedByBrowser(bytes, type)
+    const seen = await decodedByBrowser(desktop, bytes, type)
     expect([seen.widthPx, seen.heightPx]).toEqual([made.widthPx, made.heightPx])
     expect(meanDifference(seen.rgba, made.rgba)).toBe(0)
   }
 })
 
-appTest('the browser turns each of the eight orientations upright to the same picture', async () => {
-  const upright = decodeJpeg(photoJpeg({ photo: 'd4', size: '0.75 MP', orientation: 1 }))
-  for (const orientation of [1, 2, 3, 4, 5, 6, 7, 8] as const) {
-    const seen = await decodedByBrowser(
-      photoJpeg({ photo: 'd4', size: '0.75 MP', orientation }),
-      'image/jpeg',
-    )
-    expect([seen.widthPx, seen.heightPx]).toEqual([upright.widthPx, upright.heightPx])
-    // Each was compressed on its own, so single pixels differ a little.
-    expect(meanDifference(seen.rgba, upright.rgba)).toBeLessThan(3)
-  }
-})
+appTest(
+  'the browser turns each of the eight orientations upright to the same picture',
+  async ({ desktop }) => {
+    const upright = decodeJpeg(photoJpeg({ photo: 'd4', size: '0.75 MP', orientation: 1 }))
+    for (const orientation of [1, 2, 3, 4, 5, 6, 7, 8] as const) {
+      const seen = await decodedByBrowser(
+        desktop,
+        photoJpeg({ photo: 'd4', size: '0.75 MP', orientation }),
+        'image/jpeg',
+      )
+      expect([seen.widthPx, seen.heightPx]).toEqual([upright.widthPx, upright.heightPx])
+      // Each was compressed on its own, so single pixels differ a little.
+      expect(meanDifference(seen.rgba, upright.rgba)).toBeLessThan(3)
+    }
+  },
+)
