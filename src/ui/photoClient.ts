@@ -1,9 +1,2 @@
-import { PhotoClient } from '../workers/photoClient'
-
-let client: PhotoClient | null = null
-
-/** The one photo worker of this page, started when the first photo is shown. */
-export function photoClient(): PhotoClient {
-  client ??= new PhotoClient()
-  return client
-}
+/** The one photo worker of this page: that which photos are imported with, so that each is decoded once. */
+export { photoClient } from '../state/planFiles'
