@@ -9,7 +9,7 @@ export function LiveRegion() {
   const { text, count } = useStore(announcementStore)
   const even = count % 2 === 0
   return (
-    <div className="live-region" role="status" aria-live="polite">
+    <div className="unseen" role="status" aria-live="polite">
       <span>{even ? text : ''}</span>
       <span>{even ? '' : text}</span>
     </div>

@@ -1,7 +1,7 @@
 import { createStore } from 'zustand/vanilla'
 import type { Point } from '../../core/geometry'
 import type { ToolName } from '../../state/sessionStore'
-import { takeUp, type ToolInHand } from './tools/toolTable'
+import { toolAtRest, type ToolInHand } from './tools/toolTable'
 import type { Camera, Size } from './view'
 
 /** The cross that arrow keys move, for tools that set points. */
@@ -33,7 +33,7 @@ export const canvasStore = createStore<CanvasState>(() => ({
 const handKey = (slabId: string | null, tool: ToolName): string => `${slabId ?? ''}/${tool}`
 
 export const toolInHand = (state: CanvasState, slabId: string | null, tool: ToolName): ToolInHand =>
-  state.hands.get(handKey(slabId, tool)) ?? takeUp(tool)
+  state.hands.get(handKey(slabId, tool)) ?? toolAtRest(tool)
 
 export const putInHand = (slabId: string | null, hand: ToolInHand): void =>
   canvasStore.setState(({ hands }) => ({

@@ -1,10 +1,18 @@
-import { midpoint, type Point, pointDistanceMm, regionBounds } from '../../core/geometry'
+import {
+  addPoints,
+  midpoint,
+  type Point,
+  pointDistanceMm,
+  regionBounds,
+  scalePoint,
+  subtractPoints,
+} from '../../core/geometry'
 import type { SlabPiece, Trace } from '../../core/plan'
 import { t } from '../text/t'
 import { poseSubject } from './poseSubject'
 import { readyValue } from './scene'
 import type { Handle, PoseTarget, Scene } from './tools/toolTypes'
-import { screenOf } from './view'
+import { isOnScreen, screenOf } from './view'
 
 /** How far outside the body the turn handle stands, screen px: clear of the body under a fingertip. */
 const TURN_HANDLE_PX = 34
@@ -14,9 +22,7 @@ export function handlesOf(scene: Scene): readonly Handle[] {
   switch (scene.view) {
     case 'photo':
       return [
-        ...pieceHandles(scene),
-        ...cutHandles(scene),
-        ...footprintHandles(scene),
+        ...(setsPoints(scene.tool) ? [] : optionHandles(scene)),
         ...traceHandles(scene),
         ...datumHandles(scene),
         ...markHandles(scene),
@@ -27,6 +33,17 @@ export function handlesOf(scene: Scene): readonly Handle[] {
       return [...trayHandles(scene), ...placementHandles(scene)]
   }
 }
+
+/** Whoever marks or traces wants to see the bare photo: these are then left out. */
+const optionHandles = (scene: Scene): readonly Handle[] => [
+  ...pieceHandles(scene),
+  ...cutHandles(scene),
+  ...footprintHandles(scene),
+]
+
+/** Tools that set points in the photo. */
+export const setsPoints = (tool: Scene['tool']): boolean =>
+  tool === 'mark' || tool === 'board' || tool === 'outline' || tool === 'void' || tool === 'datum'
 
 /** A handle at a world point; none when it has no place in this view. */
 function handleAt(
@@ -134,6 +151,9 @@ function cutHandles(scene: Scene): readonly Handle[] {
   )
 }
 
+/** A bare letter would pass for a mark. */
+export const pieceLabel = (name: string): string => (name.length > 2 ? name : t('canvas-offcut', { name }))
+
 /** Pieces too narrow on the slab to carry a name tag, mm. */
 const LEAST_LABELLED_MM = 12
 
@@ -151,7 +171,7 @@ function pieceHandles(scene: Scene): readonly Handle[] {
     handleAt(scene, scene.frames.worldFromSlab(piece.anchor), {
       id: `piece/${piece.key}`,
       kind: 'piece',
-      label: piece.name,
+      label: pieceLabel(piece.name),
       selection: { kind: 'piece', key: piece.key },
       grab: null,
     }),
@@ -166,7 +186,7 @@ function trayHandles(scene: Scene): readonly Handle[] {
     return handleAt(scene, poseSubject(scene, target)?.centre ?? null, {
       id: `piece/${piece.key}`,
       kind: 'piece',
-      label: piece.name,
+      label: pieceLabel(piece.name),
       selection: { kind: 'piece', key: piece.key },
       grab: null,
     })
@@ -198,7 +218,7 @@ function placementHandles(scene: Scene): readonly Handle[] {
     const subject = poseSubject(scene, target)
     if (!subject) return []
     const selection = { kind: 'placement', placementId: id } as const
-    const name = option.pieces.find((piece) => piece.id === pieceId)?.name ?? ''
+    const name = pieceLabel(option.pieces.find((piece) => piece.id === pieceId)?.name ?? '')
     const whole = handleAt(scene, subject.centre, {
       id: `placement/${id}`,
       kind: 'placement',
@@ -211,24 +231,26 @@ function placementHandles(scene: Scene): readonly Handle[] {
   })
 }
 
-/** Stands off the body, on the line from its centre through its grip (the middle of one end). */
+/** Stands off the body, on the line from its centre through its grip (the middle of one end), or at the other end. */
 function turnHandle(scene: Scene, target: PoseTarget, selection: Handle['selection']): readonly Handle[] {
   const subject = poseSubject(scene, target)
   const centre = subject?.worldOf(subject.centre)
   const grip = subject?.worldOf(subject.grip)
   if (!centre || !grip) return []
-  const from = screenOf(scene.camera, centre)
-  const to = screenOf(scene.camera, grip)
-  const length = pointDistanceMm(from, to)
+  const middle = screenOf(scene.camera, centre)
+  const foot = screenOf(scene.camera, grip)
+  const length = pointDistanceMm(middle, foot)
   if (length === 0) return []
-  const stretch = (length + TURN_HANDLE_PX) / length
-  const screen: Point = [from[0] + stretch * (to[0] - from[0]), from[1] + stretch * (to[1] - from[1])]
+  const step = scalePoint(subtractPoints(foot, middle), (length + TURN_HANDLE_PX) / length)
+  const ends: readonly Point[] = [addPoints(middle, step), subtractPoints(middle, step)]
+  const screen = ends.find((end) => isOnScreen(end, scene.size)) ?? ends[0]
+  if (!screen) return []
   return [
     {
       id: 'turn',
       kind: 'turnHandle',
       label: t('canvas-turn'),
-      world: grip,
+      world: centre,
       screen,
       selection,
       grab: { kind: 'turn', target },

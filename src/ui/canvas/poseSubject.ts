@@ -75,12 +75,13 @@ const pieceById = (scene: SubjectScene, pieceId: string): SlabPiece | null =>
 /** Centre and grip are those of the piece's box on the slab, so that they turn with it. */
 function pieceSubject(scene: SubjectScene, pose: Isometry, { region }: SlabPiece): PoseSubject {
   const { minX, minY, maxX, maxY } = regionBounds(region)
-  const middleY = (minY + maxY) / 2
+  const middle: Point = [(minX + maxX) / 2, (minY + maxY) / 2]
+  const end: Point = maxX - minX >= maxY - minY ? [maxX, middle[1]] : [middle[0], minY]
   return {
     pose,
     body: applyIsometryToRegion(pose, region, tablePoint),
-    centre: applyIsometry(pose, [(minX + maxX) / 2, middleY], tablePoint),
-    grip: applyIsometry(pose, [maxX, middleY], tablePoint),
+    centre: applyIsometry(pose, middle, tablePoint),
+    grip: applyIsometry(pose, end, tablePoint),
     frameOf: (world) => scene.frames.tableFromWorld(world),
     worldOf: ([x, y]) => scene.frames.worldFromTable(tablePoint(x, y)),
   }

@@ -1,6 +1,6 @@
 import { formatLength, type LengthDisplay } from '../../core/units'
 import { t } from '../text/t'
-import { traceLabel, tracesOf } from './handles'
+import { pieceLabel, traceLabel, tracesOf } from './handles'
 import type { Say } from './say'
 import { readyValue } from './scene'
 import type { Scene } from './tools/toolTypes'
@@ -70,10 +70,10 @@ export function selectionName(selection: Selection, scene: SayScene): string {
       return t('canvas-cut', { number: String(cut?.number ?? '') })
     }
     case 'piece':
-      return pieces?.pieces.find(({ key }) => key === selection.key)?.name ?? ''
+      return pieceLabel(pieces?.pieces.find(({ key }) => key === selection.key)?.name ?? '')
     case 'placement': {
       const pieceId = scene.option?.placements.find(({ id }) => id === selection.placementId)?.pieceId
-      return scene.option?.pieces.find(({ id }) => id === pieceId)?.name ?? ''
+      return pieceLabel(scene.option?.pieces.find(({ id }) => id === pieceId)?.name ?? '')
     }
     case 'distance':
     case 'footprint':

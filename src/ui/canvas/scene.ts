@@ -15,7 +15,7 @@ import type { SessionState } from '../../state/sessionStore'
 import { framesOf } from './frames'
 import { layTray } from './tray'
 import type { Scene } from './tools/toolTypes'
-import { type Camera, fitCamera, type Size } from './view'
+import { type Camera, fitCamera, type Insets, type Size } from './view'
 
 /** The value of a result part, or null while it is blocked or pending. */
 export const readyValue = <T>(part: Part<T> | undefined): T | null =>
@@ -108,8 +108,13 @@ function tableBounds({ optionResult, tray }: SceneModel): Bounds | null {
   return ringBounds([...footprint.blank, ...tray.flatMap(({ region }) => region.outer)])
 }
 
+const PHOTO_INSETS: Insets = { top: 60, bottom: 60, sides: 16 }
+/** With room for dimension lines. */
+const DRAWING_INSETS: Insets = { top: 96, bottom: 76, sides: 60 }
+
 /** A camera for a model that has not been zoomed by hand. */
 export function startingCamera(model: SceneModel, size: Size): Camera {
   const bounds = contentBounds(model)
-  return bounds ? fitCamera(bounds, size) : { scale: 1, x: 0, y: 0 }
+  if (!bounds) return { scale: 1, x: 0, y: 0 }
+  return fitCamera(bounds, size, model.view === 'photo' ? PHOTO_INSETS : DRAWING_INSETS)
 }

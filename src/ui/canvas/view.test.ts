@@ -48,21 +48,39 @@ describe('view', () => {
     expect(zoomAbout(camera, [10, 10], 1e-9).scale).toBe(0.005)
   })
 
-  it('fits a wide box by its width and sets it in the middle', () => {
-    // by hand: room 1000 − 2·28 = 944 px for 2000 units
+  it('fits a wide box by its width and sets it in the middle of what the insets leave', () => {
+    // by hand: 1000 − 2·28 = 944 px for 2000 units; the middle of 60 … 760 is 410
     const fitted = fitCamera(
       { minX: 1000, minY: 500, maxX: 3000, maxY: 900 },
       { width: 1000, height: 800 },
-      28,
+      { top: 60, bottom: 40, sides: 28 },
     )
     expect(fitted.scale).toBeCloseTo(0.472, 12)
-    expect(screenOf(fitted, [2000, 700])).toEqual([500, 400])
+    const [x, y] = screenOf(fitted, [2000, 700])
+    expect(x).toBeCloseTo(500, 9)
+    expect(y).toBeCloseTo(410, 9)
   })
 
-  it('fits also a single point and a canvas without room for the margin', () => {
-    const fitted = fitCamera({ minX: 5, minY: 5, maxX: 5, maxY: 5 }, { width: 30, height: 30 }, 28)
+  it('fits a tall box by its height', () => {
+    // by hand: 800 − 60 − 40 = 700 px for 1400 units
+    const fitted = fitCamera(
+      { minX: 0, minY: 0, maxX: 100, maxY: 1400 },
+      { width: 1000, height: 800 },
+      { top: 60, bottom: 40, sides: 28 },
+    )
+    expect(fitted.scale).toBe(0.5)
+    expect(screenOf(fitted, [0, 0])[1]).toBe(60)
+    expect(screenOf(fitted, [0, 1400])[1]).toBe(760)
+  })
+
+  it('fits also a single point, and a canvas without room for the insets', () => {
+    const fitted = fitCamera(
+      { minX: 5, minY: 5, maxX: 5, maxY: 5 },
+      { width: 30, height: 30 },
+      { top: 60, bottom: 60, sides: 28 },
+    )
     expect(screenOf(fitted, [5, 5])).toEqual([15, 15])
-    expect(fitted.scale).toBeGreaterThan(0)
+    expect(fitted.scale).toBe(15) // half of the height
   })
 
   it('keeps the middle in the middle when the canvas is resized', () => {

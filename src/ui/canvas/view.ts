@@ -17,8 +17,6 @@ export interface Size {
   readonly height: number
 }
 
-/** Free space round the contents after "fit", screen px. */
-export const FIT_MARGIN_PX = 28
 /** A millimetre or pixel never grows beyond this on screen: any larger and nothing can be told apart. */
 const GREATEST_SCALE = 40
 const LEAST_SCALE = 0.005
@@ -52,22 +50,32 @@ export function zoomAbout(camera: Camera, about: Point, factor: number): Camera 
   return { scale, x: about[0] - scale * world[0], y: about[1] - scale * world[1] }
 }
 
+/** Kept free of the contents, screen px: tools lie over the upper rim, hints and zoom over the lower one. */
+export interface Insets {
+  readonly top: number
+  readonly bottom: number
+  readonly sides: number
+}
+
 /**
- * The camera that shows some bounds whole and in the middle.
+ * The camera that shows some bounds whole, in the middle of what the insets leave.
  * @param bounds  world units; a flat box is shown as if it were one unit wide
- * @param size    the canvas, CSS px
- * @param marginPx  kept free on every side, as far as there is room
+ * @param size    the canvas, CSS px; four fifths of its width and half of its height are used, whatever the insets
  */
-export function fitCamera(bounds: Bounds, size: Size, marginPx: number = FIT_MARGIN_PX): Camera {
+export function fitCamera(bounds: Bounds, size: Size, { top, bottom, sides }: Insets): Camera {
   const width = Math.max(1, bounds.maxX - bounds.minX)
   const height = Math.max(1, bounds.maxY - bounds.minY)
-  const room = (px: number) => Math.max(px / 2, px - 2 * marginPx, 1)
-  const wished = Math.min(room(size.width) / width, room(size.height) / height)
+  const room = {
+    width: Math.max(size.width - 2 * sides, 0.8 * size.width),
+    height: Math.max(size.height - top - bottom, size.height / 2),
+  }
+  const wished = Math.min(room.width / width, room.height / height)
   const scale = Math.min(GREATEST_SCALE, Math.max(LEAST_SCALE, wished))
+  const middleY = Math.min(size.height / 2 + (top - bottom) / 2, size.height - room.height / 2)
   return {
     scale,
     x: size.width / 2 - (scale * (bounds.minX + bounds.maxX)) / 2,
-    y: size.height / 2 - (scale * (bounds.minY + bounds.maxY)) / 2,
+    y: middleY - (scale * (bounds.minY + bounds.maxY)) / 2,
   }
 }
 

@@ -1,4 +1,4 @@
-import type { Point, PxPoint } from '../../../core/geometry'
+import { type Point, pointDistanceMm, type PxPoint } from '../../../core/geometry'
 import type { Crosshair } from '../canvasStore'
 import { handlesOf } from '../handles'
 import type { Ink } from '../ink'
@@ -15,33 +15,46 @@ export interface Hands {
 
 /** Handles, what is being drawn, and the cross. */
 export function paintHands(brush: Brush, scene: Scene, ink: Ink, hands: Hands): void {
-  for (const handle of handlesOf(scene)) paintHandle(brush, handle, scene, ink)
+  const handles = handlesOf(scene)
+  const points = handles.filter(({ kind }) => kind === 'tracePoint')
+  points.forEach((handle, i) => {
+    const selected = sameData(handle.selection, scene.selection)
+    paintPoint(brush, handle.screen, pointHalfPx(points, i, selected), selected, ink)
+  })
+  for (const handle of handles) if (handle.kind === 'turnHandle') paintTurnHandle(brush, handle, scene, ink)
   paintUnfinished(brush, scene, ink, hands)
   const at = hands.aim?.world ?? hands.crosshair?.world
   if (at) paintCross(brush, screenOf(scene.camera, at), ink)
 }
 
-function paintHandle(brush: Brush, handle: Handle, scene: Scene, ink: Ink): void {
-  if (handle.kind === 'tracePoint') {
-    paintPoint(brush, handle.screen, sameData(handle.selection, scene.selection), ink)
-  }
-  if (handle.kind === 'turnHandle') paintTurnHandle(brush, handle, scene, ink)
+const POINT_HALF_PX = { least: 1.5, most: 4, selected: 6 } as const
+
+/** Points that lie close together are drawn small, so that the edge between them stays in sight. */
+function pointHalfPx(points: readonly Handle[], index: number, selected: boolean): number {
+  if (selected) return POINT_HALF_PX.selected
+  const here = points[index]
+  const next = points[index + 1] ?? points[index - 1]
+  if (!here || !next) return POINT_HALF_PX.most
+  const spacing = pointDistanceMm(here.screen, next.screen)
+  return Math.min(POINT_HALF_PX.most, Math.max(POINT_HALF_PX.least, spacing / 5))
 }
 
-function paintPoint(brush: Brush, [x, y]: Point, selected: boolean, ink: Ink): void {
-  const half = selected ? 6 : 4
+function paintPoint(brush: Brush, [x, y]: Point, half: number, selected: boolean, ink: Ink): void {
   brush.beginPath()
   brush.rect(x - half, y - half, 2 * half, 2 * half)
   fill(brush, selected ? ink.accent : ink.paper, 1)
-  stroke(brush, { colour: selected ? ink.paper : ink.ink, widthPx: 1.5 * ink.weight })
+  stroke(brush, { colour: selected ? ink.paper : ink.ink, widthPx: (half < 3 ? 1 : 1.5) * ink.weight })
 }
 
-/** A disc on a stalk, with a bent arrow. */
+const STALK_PX = 34
+
+/** A disc on a stalk that leads to what it turns, with a bent arrow. */
 function paintTurnHandle(brush: Brush, { screen, world }: Handle, scene: Scene, ink: Ink): void {
   const [x, y] = screen
-  const foot = screenOf(scene.camera, world)
+  const [middleX, middleY] = screenOf(scene.camera, world)
+  const share = STALK_PX / Math.max(STALK_PX, Math.hypot(middleX - x, middleY - y))
   brush.beginPath()
-  brush.moveTo(foot[0], foot[1])
+  brush.moveTo(x + share * (middleX - x), y + share * (middleY - y))
   brush.lineTo(x, y)
   stroke(brush, { colour: ink.accent, widthPx: 1.5 * ink.weight, halo: ink.paper })
   disc(brush, screen, 12)
@@ -69,7 +82,9 @@ function paintUnfinished(brush: Brush, scene: Scene, ink: Ink, { unfinished, aim
     layPaths(brush, scene.camera, [[last, next]], false)
     stroke(brush, { colour: ink.accent, widthPx: 1.25 * ink.weight, dashPx: [5, 4], halo: ink.paper })
   }
-  for (const point of unfinished) paintPoint(brush, screenOf(scene.camera, point), false, ink)
+  for (const point of unfinished) {
+    paintPoint(brush, screenOf(scene.camera, point), POINT_HALF_PX.most, false, ink)
+  }
   if (first && unfinished.length >= 3) {
     disc(brush, screenOf(scene.camera, first), 10)
     stroke(brush, { colour: ink.accent, widthPx: 2 * ink.weight, halo: ink.paper })

@@ -1,4 +1,5 @@
 import type { SlabPiece } from '../../../core/plan'
+import { setsPoints } from '../handles'
 import type { Ink } from '../ink'
 import { readyValue } from '../scene'
 import type { Scene } from '../tools/toolTypes'
@@ -10,13 +11,16 @@ export const BLANK_DASH = [7, 5] as const
 
 /** What the option makes of the slab: offcuts lit, gaps hatched, pieces ghosted, cuts, blank and finished outline. */
 export function paintOption(brush: Brush, scene: Scene, ink: Ink): void {
-  if (scene.view === 'table' || !isOnThisSlab(scene)) return
+  if (scene.view === 'table' || !isOnThisSlab(scene) || isEdgeNeeded(scene)) return
   paintOffcuts(brush, scene, ink)
   paintGaps(brush, scene, ink)
   paintPlacedGhosts(brush, scene, ink)
   paintCuts(brush, scene, ink)
   paintFootprint(brush, scene, ink)
 }
+
+/** Whoever marks or traces wants to see the bare photo. */
+const isEdgeNeeded = ({ view, tool }: Scene): boolean => view === 'photo' && setsPoints(tool)
 
 const isOnThisSlab = ({ optionResult, slab }: Scene): boolean =>
   readyValue(optionResult?.footprint)?.slabId === slab?.id

@@ -9,7 +9,7 @@ import { regionPaths, tableRingPath } from '../worldPaths'
 import { type Brush, fill, hatch, layPaths, stroke } from './paint'
 import { BLANK_DASH } from './paintOption'
 
-/** What lies still in the view of the table: the blank, the main wood, the tray. */
+/** What lies still in the view of the table: the blank and the main wood. */
 export function paintTableGround(brush: Brush, scene: Scene, ink: Ink, { above }: Pictures): void {
   const laid = readyValue(scene.optionResult?.footprint)
   const pose = footprintPoseOn(scene.option, scene.slab)
@@ -18,20 +18,14 @@ export function paintTableGround(brush: Brush, scene: Scene, ink: Ink, { above }
   fill(brush, ink.paper, 1)
   const wood = readyValue(scene.optionResult?.coverage)?.mainWood ?? []
   paintWood(brush, scene, ink, { region: wood, pose: invertIsometry(pose), picture: above, isFaint: false })
-  for (const { piece, pose: trayPose, region } of scene.tray) {
-    const selected = scene.selection?.kind === 'piece' && scene.selection.key === piece.key
-    const body = [region as Region<TablePoint>]
-    paintWood(brush, scene, ink, { region: body, pose: trayPose, picture: above, isFaint: false })
-    layPaths(brush, scene.camera, regionPaths(scene.frames, body, tableRingPath), true)
-    stroke(brush, { colour: selected ? ink.accent : ink.ink, widthPx: (selected ? 3 : 1.25) * ink.weight })
-  }
 }
 
-/** What changes while a piece is moved: gaps, pieces, and the two outlines over them. */
+/** What changes while a piece is moved: tray, gaps, pieces, and the two outlines over them. */
 export function paintTableFill(brush: Brush, scene: Scene, ink: Ink, { above }: Pictures): void {
   const { frames, camera } = scene
   const coverage = readyValue(scene.optionResult?.coverage)
   if (scene.view !== 'table' || !coverage) return
+  paintTray(brush, scene, ink, above)
   for (const gap of coverage.gaps) {
     const paths = regionPaths(frames, [gap.region], tableRingPath)
     hatch(brush, camera, paths, 'resin', ink.accent)
@@ -41,6 +35,7 @@ export function paintTableFill(brush: Brush, scene: Scene, ink: Ink, { above }: 
   for (const placed of coverage.placed) {
     const pose = scene.option?.placements.find(({ id }) => id === placed.placementId)?.pose
     if (!pose) continue
+    paintWood(brush, scene, ink, { region: [placed.whole], pose, picture: above, isFaint: true })
     const isFaint = pose.turnedOver
     paintWood(brush, scene, ink, { region: placed.inBlank, pose, picture: above, isFaint })
     const selected =
@@ -53,6 +48,15 @@ export function paintTableFill(brush: Brush, scene: Scene, ink: Ink, { above }: 
     })
   }
   paintOutlines(brush, scene, ink)
+}
+
+function paintTray(brush: Brush, scene: Scene, ink: Ink, picture: Picture | null): void {
+  for (const { piece, pose, region } of scene.tray) {
+    paintWood(brush, scene, ink, { region: [region], pose, picture, isFaint: false })
+    layPaths(brush, scene.camera, regionPaths(scene.frames, [region], tableRingPath), true)
+    const selected = scene.selection?.kind === 'piece' && scene.selection.key === piece.key
+    stroke(brush, { colour: selected ? ink.accent : ink.ink, widthPx: (selected ? 3 : 1.25) * ink.weight })
+  }
 }
 
 function paintOutlines(brush: Brush, scene: Scene, ink: Ink): void {
@@ -69,7 +73,7 @@ interface Wood {
   /** Of the slab frame in the table frame. */
   readonly pose: Isometry
   readonly picture: Picture | null
-  /** Turned over: what shows is the underside, of which there is no photo. */
+  /** What is sawn off, and undersides, of which there is no photo. */
   readonly isFaint: boolean
 }
 

@@ -1,4 +1,4 @@
-import { type Point, pointDistanceMm, pxPoint, ringBounds, tablePoint } from '../../../core/geometry'
+import { type Point, pointDistanceMm, ringBounds, tablePoint } from '../../../core/geometry'
 import type { SetOutCut } from '../../../core/plan'
 import { formatLength, type LengthDisplay } from '../../../core/units'
 import { t } from '../../text/t'
@@ -24,6 +24,10 @@ export interface Dimension {
 const DIMENSION_OFF_PX = 26
 /** A mark's plate stands off, so that the mark itself stays in sight. */
 const MARK_PLATE_OFF: Point = [17, -17]
+/** A void's plate stands over it: its outline stays free to be traced. */
+const VOID_PLATE_OFF_PX = 16
+/** Smaller on screen, a void goes without its plate, which would cover it. */
+const LEAST_LABELLED_PX = 30
 
 /** Every plate that this view wants to show. */
 export function sceneLabels(scene: Scene, display: LengthDisplay): readonly Label[] {
@@ -103,10 +107,11 @@ function voidLabels(scene: Scene): readonly Label[] {
   const traces = tracesOf(scene)
   return traces.flatMap((trace) => {
     if (trace.meaning.kind !== 'void' || trace.ringPx.length === 0) return []
-    const { minX, minY, maxX, maxY } = ringBounds(trace.ringPx)
-    const middle = scene.frames.worldFromPx(pxPoint((minX + maxX) / 2, (minY + maxY) / 2))
-    if (!middle) return []
-    const at = screenOf(scene.camera, middle)
+    const path = trace.ringPx.map((px) => scene.frames.worldFromPx(px)).filter((point) => point !== null)
+    if (path.length === 0) return []
+    const { minX, maxX, minY, maxY } = ringBounds(path.map((point) => screenOf(scene.camera, point)))
+    if (Math.max(maxX - minX, maxY - minY) < LEAST_LABELLED_PX) return []
+    const at: Point = [(minX + maxX) / 2, minY - VOID_PLATE_OFF_PX]
     return [{ ...plain, id: `void/${trace.id}`, text: traceLabel(traces, trace), rank: RANK.void, at }]
   })
 }

@@ -29,27 +29,16 @@ function inHand<State>(name: ToolName, tool: Tool<State>, state: State = tool.id
   }
 }
 
-/** Takes a tool up, at rest. */
-export function takeUp(name: ToolName): ToolInHand {
-  switch (name) {
-    case 'select':
-      return inHand(name, selectTool)
-    case 'mark':
-      return inHand(name, markTool)
-    case 'board':
-      return inHand(name, boardTool)
-    case 'outline':
-    case 'void':
-      return inHand(name, traceTool(name))
-    case 'datum':
-      return inHand(name, datumTool)
-    case 'footprint':
-      return inHand(name, footprintTool)
-    case 'piece':
-      return inHand(name, pieceTool)
-  }
+const AT_REST: Readonly<Record<ToolName, ToolInHand>> = {
+  select: inHand('select', selectTool),
+  mark: inHand('mark', markTool),
+  board: inHand('board', boardTool),
+  outline: inHand('outline', traceTool('outline')),
+  void: inHand('void', traceTool('void')),
+  datum: inHand('datum', datumTool),
+  footprint: inHand('footprint', footprintTool),
+  piece: inHand('piece', pieceTool),
 }
 
-/** Tools that set points: for them the arrow keys move a crosshair. */
-export const setsPoints = (name: ToolName): boolean =>
-  name === 'mark' || name === 'board' || name === 'outline' || name === 'void' || name === 'datum'
+/** A tool at rest: always the same object, so that stores that hold none have nothing new to tell. */
+export const toolAtRest = (name: ToolName): ToolInHand => AT_REST[name]

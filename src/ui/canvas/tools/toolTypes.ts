@@ -1,4 +1,4 @@
-import type { Isometry, Point, PxPoint, Region } from '../../../core/geometry'
+import type { Isometry, Point, PxPoint, Region, TablePoint } from '../../../core/geometry'
 import type { Option, OptionResult, Photo, Plan, Slab, SlabPiece, SlabResult } from '../../../core/plan'
 import type { Selection, ToolName, ViewName } from '../../../state/sessionStore'
 import type { Frames } from '../frames'
@@ -75,7 +75,7 @@ export interface TrayPiece {
   readonly piece: SlabPiece
   /** Pose of the slab frame in the table frame. */
   readonly pose: Isometry
-  readonly region: Region
+  readonly region: Region<TablePoint>
 }
 
 /** All that a tool may look at. Made from the plan without any draft: gestures start from what is settled. */

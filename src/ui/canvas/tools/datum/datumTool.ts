@@ -4,7 +4,7 @@ import { hitHandle } from '../../hitTest'
 import { screenOf } from '../../view'
 import { type Aiming, aimedPx, aimOf, moveAim, startAim } from '../aim'
 import { aimOfGrab, EMPTY_HAND, type Grab, grabHandle, stepGrab } from '../grab'
-import { stepKey } from '../select/selectTool'
+import { stepKey } from '../stepKey'
 import type { Handle, Scene, Tool, ToolEvent, ToolStep } from '../toolTypes'
 
 export interface DatumState {

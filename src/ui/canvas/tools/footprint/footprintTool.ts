@@ -2,7 +2,7 @@ import type { Point } from '../../../../core/geometry'
 import { poseSubject, tableBox } from '../../poseSubject'
 import { worldOf } from '../../view'
 import { EMPTY_HAND, type Grab, grabBody, grabHandle, startNudge, stepGrab } from '../grab'
-import { stepKey } from '../select/selectTool'
+import { stepKey } from '../stepKey'
 import type { Handle, Scene, Tool, ToolEvent, ToolStep } from '../toolTypes'
 
 const isTurnHandle = (handle: Handle): boolean => handle.kind === 'turnHandle'

@@ -3,7 +3,7 @@ import { aimOfGrab, EMPTY_HAND, type Grab, grabHandle, stepGrab } from '../grab'
 import { hitHandle } from '../../hitTest'
 import { handlesOf } from '../../handles'
 import { screenOf } from '../../view'
-import { stepKey } from '../select/selectTool'
+import { stepKey } from '../stepKey'
 import type { Handle, Scene, Tool, ToolEvent, ToolStep } from '../toolTypes'
 
 export type MarkState =

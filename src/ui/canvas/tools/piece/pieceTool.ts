@@ -2,11 +2,10 @@ import type { Point } from '../../../../core/geometry'
 import { selectionAt, trayKeyAt } from '../../bodies'
 import { EMPTY_HAND, type Grab, grabBody, grabHandle, stepGrab } from '../grab'
 import { poseCommand } from '../poseCommand'
-import { stepKey } from '../select/selectTool'
+import { stepKey } from '../stepKey'
 import type { Handle, PointerKind, PoseTarget, Scene, Tool, ToolEvent, ToolStep } from '../toolTypes'
 import { readyValue } from '../../scene'
-import { interiorPoint, regionBounds } from '../../../../core/geometry'
-import { movedPose } from '../../poseEdits'
+import { startingPlacement } from '../../../../core/layout'
 
 const isTurnHandle = (handle: Handle): boolean => handle.kind === 'turnHandle'
 
@@ -60,19 +59,17 @@ const trayTarget = (pieceKey: string, scene: Scene): PoseTarget => ({
   placementId: scene.newId(),
 })
 
-/** Enter lays the selected offcut with its middle into the largest gap; the arrow keys then move it. */
+/** Enter lays the selected offcut along the largest gap, at the edge if there is one; the arrow keys then move it. */
 function layByKeys(scene: Scene): ToolStep<Grab> {
   const { selection } = scene
   const offcut =
     selection?.kind === 'piece' ? scene.tray.find(({ piece }) => piece.key === selection.key) : undefined
   const gaps = readyValue(scene.optionResult?.coverage)?.gaps ?? []
-  const largest = gaps.toSorted((a, b) => b.areaMm2 - a.areaMm2)[0]
-  if (!offcut || !largest || !scene.option) return { state: EMPTY_HAND, unused: true }
-  const { minX, minY, maxX, maxY } = regionBounds(offcut.region)
-  const [x, y] = interiorPoint(largest.region)
+  const edges = gaps.filter(({ kind }) => kind === 'edge')
+  const [gap] = (edges.length > 0 ? edges : gaps).toSorted((a, b) => b.areaMm2 - a.areaMm2)
+  if (!offcut || !gap) return { state: EMPTY_HAND, unused: true }
   const target = trayTarget(offcut.piece.key, scene)
-  const pose = movedPose(offcut.pose, x - (minX + maxX) / 2, y - (minY + maxY) / 2)
-  const command = poseCommand(target, pose, scene)
+  const command = poseCommand(target, startingPlacement(offcut.piece.region, gap.region), scene)
   if (command?.name !== 'layPiece') return { state: EMPTY_HAND, unused: true }
   return {
     state: EMPTY_HAND,

@@ -1,15 +1,20 @@
 import { isOnBody, selectionAt } from '../../bodies'
-import { aimOfGrab, EMPTY_HAND, type Grab, grabBody, grabHandle, startNudge, stepGrab } from '../grab'
-import { removeSelected } from '../removeSelected'
+import { aimOfGrab, EMPTY_HAND, type Grab, grabBody, grabHandle, stepGrab } from '../grab'
+import { pieceTool } from '../piece/pieceTool'
+import { stepKey } from '../stepKey'
 import type { PoseTarget, Scene, Tool, ToolEvent, ToolStep } from '../toolTypes'
 
 /**
  * Select and move. Points are dragged straight away; a body only once it is selected, so that one can pan over a table
- * that fills the screen. A tap selects what lies under it, a tap beside everything selects nothing.
+ * that fills the screen. A tap selects what lies under it, a tap beside everything selects nothing. In the view of the
+ * table it handles pieces like the tool made for them.
  */
 export const selectTool: Tool<Grab> = {
   idle: EMPTY_HAND,
-  step: (state, event, scene) => stepGrab(state, event, scene) ?? stepIdle(event, scene),
+  step: (state, event, scene) =>
+    scene.view === 'table'
+      ? pieceTool.step(state, event, scene)
+      : (stepGrab(state, event, scene) ?? stepIdle(event, scene)),
   aim: aimOfGrab,
   unfinished: () => [],
 }
@@ -51,18 +56,4 @@ function tapped(event: Extract<ToolEvent, { kind: 'tap' }>, scene: Scene): ToolS
   return scene.selection
     ? { state: EMPTY_HAND, select: null, say: { kind: 'nothing-selected' } }
     : { state: EMPTY_HAND }
-}
-
-/** Keys that mean the same with every tool while something is selected. */
-export function stepKey(event: Extract<ToolEvent, { kind: 'key' }>, scene: Scene): ToolStep<Grab> {
-  const nudged = startNudge(event, scene)
-  if (nudged) return nudged
-  if (event.key === 'Delete' || event.key === 'Backspace') {
-    const removed = removeSelected(EMPTY_HAND, scene)
-    if (removed) return removed
-  }
-  if (event.key === 'Escape' && scene.selection) {
-    return { state: EMPTY_HAND, select: null, say: { kind: 'nothing-selected' } }
-  }
-  return { state: EMPTY_HAND, unused: true }
 }

@@ -6,7 +6,7 @@ import { screenOf, worldOf } from '../../view'
 import { aimedPx, moveAim, startAim } from '../aim'
 import { EMPTY_HAND, grabHandle } from '../grab'
 import { startPointDrag } from '../pointDrag'
-import { stepKey } from '../select/selectTool'
+import { stepKey } from '../stepKey'
 import type { Handle, Scene, ToolEvent, ToolStep } from '../toolTypes'
 import { drawingOf, type Open, type TraceMeaning, type TraceState } from './traceState'
 

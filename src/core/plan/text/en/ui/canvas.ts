@@ -6,10 +6,13 @@ export const canvasTexts = {
   'canvas-help':
     'Plus and minus zoom, zero shows everything, arrow keys move the picture. With a tool that sets points, arrow keys move a cross and Enter sets a point there. What is selected is moved by the arrow keys: one step, ten with Shift, a tenth with Alt. Square brackets turn it. Escape goes back a step.',
 
+  'canvas-view-photo': 'Photo',
+  'canvas-view-above': 'From above',
+  'canvas-view-table': 'Table top',
   'canvas-zoom-in': 'Zoom in',
   'canvas-zoom-out': 'Zoom out',
   'canvas-fit': 'Show all',
-  'canvas-close-trace': 'Close the outline',
+  'canvas-close-trace': 'Close it',
   'canvas-take-back': 'Take back the last point',
   'canvas-turn-over': 'Turn over',
   'canvas-turn-end': 'Turn end for end',
@@ -63,7 +66,7 @@ export const canvasTexts = {
   'canvas-cut-end': (values: { readonly along: string; readonly offset: string }) =>
     `${values.along} along, ${values.offset} off`,
   'canvas-board-name': (values: { readonly number: string }) => `Board ${values.number}`,
-  'canvas-resin': 'resin',
+  'canvas-offcut': (values: { readonly name: string }) => `Offcut ${values.name}`,
 
   'say-selected': (values: { readonly what: string }) => `${values.what} selected.`,
   'say-selected-size': (values: { readonly what: string; readonly length: string; readonly width: string }) =>
