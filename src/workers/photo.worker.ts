@@ -7,10 +7,15 @@ declare const self: DedicatedWorkerGlobalScope
 const shelf = new PhotoShelf()
 const ticks = new MessageChannel()
 
+/** Several jobs may wait for their turn at once: each message wakes the one that has waited longest. */
+const waiting: (() => void)[] = []
+
+ticks.port1.onmessage = () => waiting.shift()?.()
+
 /** A turn of the event loop without the 4 ms that a timer would add. */
 const pause = (): Promise<void> =>
   new Promise((resolve) => {
-    ticks.port1.onmessage = () => resolve()
+    waiting.push(resolve)
     ticks.port2.postMessage(null)
   })
 
