@@ -8,6 +8,8 @@ import {
   regionsAreaMm2,
   ringAreaMm2,
   ringBounds,
+  ringCentroid,
+  slabPoint,
   subtractRegions,
   type TablePoint,
   tablePoint,
@@ -136,23 +138,14 @@ describe('startingPose', () => {
     const turned = applyIsometryToRing(
       { xMm: 400, yMm: -200, angleRad: 0.3, turnedOver: false },
       box(0, 0, 3000, 1000),
-      (x, y) => tablePoint(x, y),
+      slabPoint,
     )
-    const pose = startingPose(turned as never, { kind: 'rectangle', lengthMm: 2000, widthMm: 800 })
+    const table = { kind: 'rectangle', lengthMm: 2000, widthMm: 800 } as const
+    const pose = startingPose(turned, table)
     expect(pose.angleRad).toBeCloseTo(0.3, 9)
-    const finished = applyIsometryToRing(
-      pose,
-      finishedRing({ kind: 'rectangle', lengthMm: 2000, widthMm: 800 }),
-      tablePoint,
-    )
-    const middle = finished.reduce((sum, [x, y]) => [sum[0] + x / 4, sum[1] + y / 4] as const, [
-      0, 0,
-    ] as const)
-    const slabMiddle = turned.reduce((sum, [x, y]) => [sum[0] + x / 4, sum[1] + y / 4] as const, [
-      0, 0,
-    ] as const)
-    expect(middle[0]).toBeCloseTo(slabMiddle[0], 6)
-    expect(middle[1]).toBeCloseTo(slabMiddle[1], 6)
+    const laid = applyIsometryToRing(pose, finishedRing(table), slabPoint)
+    expect(ringCentroid(laid)[0]).toBeCloseTo(ringCentroid(turned)[0], 6)
+    expect(ringCentroid(laid)[1]).toBeCloseTo(ringCentroid(turned)[1], 6)
   })
 })
 
