@@ -85,8 +85,10 @@ function coverageIssues(
   placed: CoverageResult['placed'],
 ): readonly Issue[] {
   const at = ['options', optionId]
+  const placementOf = (name: string): string =>
+    placed.find((piece) => piece.name === name)?.placementId ?? name
   const overlaps = coverage.overlaps.map(({ name, otherName, areaMm2 }) =>
-    issueOf('pieces-overlap', 'warning', [...at, 'placements', name, otherName ?? 'table'], {
+    issueOf('pieces-overlap', 'warning', [...at, 'placements', placementOf(name), otherName ?? 'table'], {
       pieceName: name,
       otherName: otherName ?? '',
       areaMm2,

@@ -1,3 +1,4 @@
+import type { Action } from '../actions/action'
 import { ACTIONS } from '../actions/registry'
 import { shortcutText } from '../actions/shortcutText'
 import { STAGE_NAMES } from '../stages/stageNames'
@@ -6,9 +7,31 @@ import { DialogFrame } from './DialogFrame'
 
 const CANVAS_KEYS = ['move', 'coarse', 'fine', 'turn', 'set', 'close', 'back', 'delete'] as const
 
+const KEY_GROUPS = ['edit', 'job', 'look', 'tool', 'help'] as const satisfies readonly Action['group'][]
+
+function KeyGroup({ group }: { readonly group: Action['group'] }) {
+  const actions = ACTIONS.filter((action) => action.group === group && action.shortcuts.length > 0)
+  return (
+    <>
+      <h4>{t(`keys-${group}`)}</h4>
+      <dl className="figures">
+        {actions.map((action) => (
+          <div key={action.id}>
+            <dt>{t(action.label)}</dt>
+            <dd className="keys">
+              {action.shortcuts.map((shortcut) => (
+                <kbd key={shortcutText(shortcut)}>{shortcutText(shortcut)}</kbd>
+              ))}
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </>
+  )
+}
+
 /** How the work goes, what the numbers mean, and all keys. */
 export function HelpDialog({ onClose }: { readonly onClose: () => void }) {
-  const withKeys = ACTIONS.filter(({ shortcuts }) => shortcuts.length > 0)
   return (
     <DialogFrame title={t('help-title')} onClose={onClose}>
       <p>{t('help-lead')}</p>
@@ -23,17 +46,11 @@ export function HelpDialog({ onClose }: { readonly onClose: () => void }) {
       <p>{t('help-lengths-how')}</p>
       <h3>{t('help-keys')}</h3>
       <p className="note">{t('help-keys-where')}</p>
+      {KEY_GROUPS.map((group) => (
+        <KeyGroup key={group} group={group} />
+      ))}
+      <h4>{t('keys-canvas')}</h4>
       <dl className="figures">
-        {withKeys.map((action) => (
-          <div key={action.id}>
-            <dt>{t(action.label)}</dt>
-            <dd>
-              {action.shortcuts.map((shortcut) => (
-                <kbd key={shortcutText(shortcut)}>{shortcutText(shortcut)}</kbd>
-              ))}
-            </dd>
-          </div>
-        ))}
         {CANVAS_KEYS.map((name) => (
           <div key={name}>
             <dt>{t(`help-canvas-${name}`)}</dt>

@@ -31,10 +31,14 @@ function JobRow({ stored, isOpen, onOpen, onDuplicate, onDelete }: RowProps) {
       </div>
       {stored.invented && <p className="note">{t('jobs-invented')}</p>}
       <div className="button-row">
-        <button type="button" className="button button-main button-small" disabled={isOpen} onClick={onOpen}>
-          {t(isOpen ? 'jobs-is-open' : 'jobs-open')}
-          <span className="unseen"> {stored.name}</span>
-        </button>
+        {isOpen ? (
+          <p className="jobs-open">{t('jobs-is-open')}</p>
+        ) : (
+          <button type="button" className="button button-main button-small" onClick={onOpen}>
+            {t('jobs-open')}
+            <span className="unseen"> {stored.name}</span>
+          </button>
+        )}
         <button type="button" className="button button-small" onClick={onDuplicate}>
           {t('jobs-duplicate')}
           <span className="unseen"> {stored.name}</span>

@@ -14,6 +14,7 @@ export function noteIds(id: string, basics: FieldBasics, problem: string | undef
     problem === undefined ? null : `${id}-problem`,
     basics.issue === undefined ? null : `${id}-issue`,
     basics.hint === undefined ? null : `${id}-hint`,
+    basics.noteId ?? null,
   ].filter((noteId) => noteId !== null)
   return ids.length === 0 ? undefined : ids.join(' ')
 }

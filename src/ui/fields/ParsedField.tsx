@@ -11,6 +11,8 @@ export interface FieldBasics {
   readonly hint?: string
   /** What the program found wrong with the value, in a sentence. */
   readonly issue?: string | undefined
+  /** Id of a note elsewhere that speaks of this value. */
+  readonly noteId?: string | undefined
   readonly disabled?: boolean
 }
 

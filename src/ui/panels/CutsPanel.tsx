@@ -52,7 +52,7 @@ function PiecesPart({ option, pieces, coverage }: PiecesProps) {
   const format = useFormat()
   return (
     <PanelPart title={t('pieces-title')} note={t('pieces-note')}>
-      <PieceList option={option} pieces={pieces} coverage={coverage} />
+      <PieceList pieces={pieces} coverage={coverage} />
       <PlacementList option={option} coverage={coverage} />
       {coverage !== null && (
         <Figures

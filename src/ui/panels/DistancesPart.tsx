@@ -1,4 +1,5 @@
-import { GREATEST_LENGTH_MM, type Slab, type SlabScaleResult } from '../../core/plan'
+import { useId } from 'react'
+import { GREATEST_LENGTH_MM, type Slab, type SlabScaleResult, type TapedDistanceCheck } from '../../core/plan'
 import { setTapedDistance } from '../../state/commands'
 import { newId } from '../../state/newId'
 import { run } from '../../state/run'
@@ -23,36 +24,51 @@ function setTaped(slabId: string, pair: TapedPair, lengthMm: number | null): voi
   run(setTapedDistance, { slabId, distanceId, markIds: [pair.from.id, pair.to.id], lengthMm })
 }
 
-function DistanceRow({ slab, scale, pair }: Props & { readonly pair: TapedPair }) {
+/** What the photo says to a taped distance. */
+function CheckCells({ check }: { readonly check: TapedDistanceCheck | undefined }) {
   const format = useFormat()
+  const found = check && format.length(check.foundMm, { precision: 0.1 })
+  const off = check && format.length(check.foundMm - check.statedMm, { precision: 0.1, signed: true })
+  return (
+    <>
+      <td className="number">{found ?? ''}</td>
+      <td className="number">{off ?? ''}</td>
+    </>
+  )
+}
+
+function DistanceRow({ slab, scale, pair }: Props & { readonly pair: TapedPair }) {
+  const noteId = useId()
   const issueAt = useIssueAt()
-  const id = pair.taped?.id ?? ''
-  const check = scale?.distanceChecks.find(({ distanceId }) => distanceId === id)
-  const issue = id === '' ? undefined : issueAt('slabs', slab.id, 'tapedDistances', id)
+  const { taped } = pair
+  const issue = taped === null ? undefined : issueAt('slabs', slab.id, 'tapedDistances', taped.id)
+  const isWrong = issue === undefined ? undefined : ''
   const names = `${pair.from.name} – ${pair.to.name}`
   return (
-    <tr data-place={placeName('tapedDistances', id)} data-wrong={issue === undefined ? undefined : ''}>
-      <th scope="row">{names}</th>
-      <td>
-        <OptionalLengthField
-          label={t('size-taped', { names })}
-          labelHidden
-          valueMm={pair.taped?.lengthMm ?? null}
-          limits={TAPE_LIMITS}
-          issue={issue}
-          placeholder={t('size-not-taped')}
-          onChange={(lengthMm) => setTaped(slab.id, pair, lengthMm)}
-        />
-      </td>
-      <td className="number">
-        {check === undefined ? '' : format.length(check.foundMm, { precision: 0.1 })}
-      </td>
-      <td className="number">
-        {check === undefined
-          ? ''
-          : format.length(check.foundMm - check.statedMm, { precision: 0.1, signed: true })}
-      </td>
-    </tr>
+    <>
+      <tr data-place={placeName('tapedDistances', taped?.id ?? '')} data-wrong={isWrong}>
+        <th scope="row">{names}</th>
+        <td>
+          <OptionalLengthField
+            label={t('size-taped', { names })}
+            labelHidden
+            valueMm={taped?.lengthMm ?? null}
+            limits={TAPE_LIMITS}
+            noteId={issue === undefined ? undefined : noteId}
+            placeholder={t('size-not-taped')}
+            onChange={(lengthMm) => setTaped(slab.id, pair, lengthMm)}
+          />
+        </td>
+        <CheckCells check={scale?.distanceChecks.find(({ distanceId }) => distanceId === taped?.id)} />
+      </tr>
+      {issue !== undefined && (
+        <tr data-wrong="">
+          <td colSpan={4} id={noteId} className="row-problem">
+            {issue}
+          </td>
+        </tr>
+      )}
+    </>
   )
 }
 

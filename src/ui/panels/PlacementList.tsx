@@ -54,6 +54,7 @@ function PlacementCard({ option, coverage, placement }: Props & { readonly place
       </div>
       <PoseFields
         pose={placement.pose}
+        at={middle}
         middle={middle}
         xLabel={t('placement-x')}
         yLabel={t('placement-y')}

@@ -1,11 +1,13 @@
 import type { Isometry, Point } from '../../core/geometry'
-import { turnedPose } from '../canvas/poseEdits'
+import { movedPose, turnedPose } from '../canvas/poseEdits'
 import { AngleField } from '../fields/AngleField'
 import { LengthField } from '../fields/LengthField'
 import { t } from '../text/t'
 
 interface Props {
   readonly pose: Isometry
+  /** The point of it whose place is shown and typed. */
+  readonly at: Point
   /** Stays where it is when the angle is typed. */
   readonly middle: Point
   /** What the two lengths are called. */
@@ -17,20 +19,20 @@ interface Props {
 const PLACE_LIMITS = { leastMm: -20_000, greatestMm: 20_000 }
 
 /** Place and angle of something rigid: what a drag does, typed. */
-export function PoseFields({ pose, middle, xLabel, yLabel, onChange }: Props) {
+export function PoseFields({ pose, at, middle, xLabel, yLabel, onChange }: Props) {
   return (
     <div className="field-grid">
       <LengthField
         label={xLabel}
-        valueMm={pose.xMm}
+        valueMm={at[0]}
         limits={PLACE_LIMITS}
-        onChange={(xMm) => onChange({ ...pose, xMm })}
+        onChange={(mm) => onChange(movedPose(pose, mm - at[0], 0))}
       />
       <LengthField
         label={yLabel}
-        valueMm={pose.yMm}
+        valueMm={at[1]}
         limits={PLACE_LIMITS}
-        onChange={(yMm) => onChange({ ...pose, yMm })}
+        onChange={(mm) => onChange(movedPose(pose, 0, mm - at[1]))}
       />
       <AngleField
         label={t('pose-angle')}

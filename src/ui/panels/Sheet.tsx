@@ -61,8 +61,10 @@ export function Sheet({ height, onHeight }: Props) {
         <DecidingStrip />
         <Grip height={height} onHeight={onHeight} />
       </div>
-      <div className="panel-scroll">
-        <StagePanel />
+      <div className="panel-body">
+        <div className="panel-scroll">
+          <StagePanel />
+        </div>
         <ObjectList />
       </div>
     </aside>

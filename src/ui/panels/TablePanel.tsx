@@ -119,6 +119,7 @@ function PlacePart(props: PlaceProps) {
         <>
           <PoseFields
             pose={footprint.pose}
+            at={[footprint.pose.xMm, footprint.pose.yMm]}
             middle={
               laid === null ? [footprint.pose.xMm, footprint.pose.yMm] : ringCentroid(laid.finishedOnSlab)
             }

@@ -79,7 +79,7 @@ function cutObjects({ slab, option, optionResult }: Bench, format: Format): read
     const { minX, minY, maxX, maxY } = regionBounds(piece.region)
     return {
       key: `piece/${piece.key}`,
-      label: piece.name,
+      label: piece.use === 'table' ? t('piece-of-table') : t('canvas-offcut', { name: piece.name }),
       where: `${format.length(maxX - minX)} × ${format.length(maxY - minY)}`,
       selection: { kind: 'piece', key: piece.key },
     }

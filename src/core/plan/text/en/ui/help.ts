@@ -18,6 +18,12 @@ export const helpTexts = {
   'help-keys': 'Keys',
   'help-keys-where':
     'Plain letters and signs work while the picture has the focus: click it, or go to it with Tab.',
+  'keys-edit': 'Take back',
+  'keys-job': 'Jobs',
+  'keys-look': 'Views',
+  'keys-tool': 'Tools',
+  'keys-help': 'Help',
+  'keys-canvas': 'In the picture',
   'help-canvas-move': 'Move what is selected',
   'help-canvas-move-key': 'Arrow keys',
   'help-canvas-coarse': 'Ten times as far',

@@ -77,5 +77,5 @@ export const slabTexts = {
   'edge-point-delete': 'Delete point',
 
   'objects-title': ({ count }: { count: string }) => `All that is on the slab (${count})`,
-  'object-in-gap': ({ name }: { name: string }) => `${name}, in the gap`,
+  'object-in-gap': ({ name }: { name: string }) => `Offcut ${name}, in the gap`,
 } as const
