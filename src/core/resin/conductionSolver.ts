@@ -34,8 +34,7 @@ export class ConductionSolver {
   readonly #below: Float64Array
   readonly #ratio: Float64Array
   readonly #pivot: Float64Array
-  readonly #right: Float64Array
-  readonly #stage: Float64Array
+  readonly #change: Float64Array
 
   constructor(cells: readonly HeatCell[], ends: HeatEnds) {
     const count = cells.length
@@ -51,8 +50,7 @@ export class ConductionSolver {
     this.#below = new Float64Array(count)
     this.#ratio = new Float64Array(count)
     this.#pivot = new Float64Array(count)
-    this.#right = new Float64Array(count)
-    this.#stage = new Float64Array(count)
+    this.#change = new Float64Array(count)
   }
 
   /**
@@ -73,32 +71,19 @@ export class ConductionSolver {
   step(temperatures: Float64Array, timeS: number, stepS: number): number {
     const stageS = STAGE * stepS
     this.#factorise(stageS)
-    const capacity = this.capacity
-    const right = this.#right
-    const stage = this.#stage
+    const change = this.#change
     const firstAir = this.#ends.airK(timeS + stageS)
-    this.#setRight(temperatures, stageS * firstAir)
-    this.#solve(stage)
-    const firstLoss = this.#lossWPerM2(stage, firstAir)
-    // y + (1 − γ)·h·k₁ with h·k₁ = (stage − y)/γ
+    this.#solveChange(temperatures, stageS, firstAir)
+    const firstLoss = this.#lossWPerM2(temperatures, firstAir, change)
+    // y + (1 − γ)·h·k₁ with γ·h·k₁ = the change of the first stage
     const weight = (1 - STAGE) / STAGE
-    for (let i = 0; i < this.#count; i += 1) {
-      const before = temperatures[i] ?? 0
-      right[i] = before + weight * ((stage[i] ?? 0) - before)
-    }
+    for (let i = 0; i < this.#count; i += 1)
+      temperatures[i] = (temperatures[i] ?? 0) + weight * (change[i] ?? 0)
     const lastAir = this.#ends.airK(timeS + stepS)
-    for (let i = 0; i < this.#count; i += 1) {
-      right[i] = (capacity[i] ?? 0) * (right[i] ?? 0) + stageS * lastAir * (this.#losses[i] ?? 0)
-    }
-    this.#solve(temperatures)
-    return stepS * ((1 - STAGE) * firstLoss + STAGE * this.#lossWPerM2(temperatures, lastAir))
-  }
-
-  #setRight(temperatures: Float64Array, stageAir: number): void {
-    const right = this.#right
-    for (let i = 0; i < this.#count; i += 1) {
-      right[i] = (this.capacity[i] ?? 0) * (temperatures[i] ?? 0) + stageAir * (this.#losses[i] ?? 0)
-    }
+    this.#solveChange(temperatures, stageS, lastAir)
+    const lastLoss = this.#lossWPerM2(temperatures, lastAir, change)
+    for (let i = 0; i < this.#count; i += 1) temperatures[i] = (temperatures[i] ?? 0) + (change[i] ?? 0)
+    return stepS * ((1 - STAGE) * firstLoss + STAGE * lastLoss)
   }
 
   #factorise(stageS: number): void {
@@ -115,24 +100,32 @@ export class ConductionSolver {
     }
   }
 
-  #solve(into: Float64Array): void {
-    const right = this.#right
+  /**
+   * The change of each cell in one implicit stage. Solving for the change instead of the temperature keeps the heat
+   * balance near to the rounding of one number, whatever the count of steps.
+   */
+  #solveChange(temperatures: Float64Array, stageS: number, air: number): void {
+    let fromBelow = 0
     let carried = 0
     for (let i = 0; i < this.#count; i += 1) {
-      carried = ((right[i] ?? 0) + (this.#below[i] ?? 0) * carried) * (this.#pivot[i] ?? 0)
-      right[i] = carried
+      const own = temperatures[i] ?? 0
+      const toAbove = (this.#faces[i + 1] ?? 0) * (own - (temperatures[i + 1] ?? own))
+      const gain = stageS * (fromBelow - toAbove - (this.#losses[i] ?? 0) * (own - air))
+      fromBelow = toAbove
+      carried = (gain + (this.#below[i] ?? 0) * carried) * (this.#pivot[i] ?? 0)
+      this.#change[i] = carried
     }
     let above = 0
     for (let i = this.#count - 1; i >= 0; i -= 1) {
-      above = (right[i] ?? 0) + (this.#ratio[i] ?? 0) * above
-      into[i] = above
+      above = (this.#change[i] ?? 0) + (this.#ratio[i] ?? 0) * above
+      this.#change[i] = above
     }
   }
 
-  #lossWPerM2(temperatures: Float64Array, air: number): number {
+  #lossWPerM2(temperatures: Float64Array, air: number, change: Float64Array): number {
     let sum = 0
     for (let i = 0; i < this.#count; i += 1) {
-      sum += (this.#losses[i] ?? 0) * ((temperatures[i] ?? 0) - air)
+      sum += (this.#losses[i] ?? 0) * ((temperatures[i] ?? 0) - air + (change[i] ?? 0))
     }
     return sum
   }

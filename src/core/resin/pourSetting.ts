@@ -24,8 +24,12 @@ const BENEATH_W_PER_M2K = 6
 /** The sides' own heat transfer is that of the top and a little from below: tuned with the two-dimensional code. */
 const SIDE_EXTRA_W_PER_M2K = 3
 
-/** Faced particle board and a wooden bench; thicknesses of common practice, properties from memory. */
-const BOARD = { thicknessM: 0.018, conductivityWPerMK: 0.14, volumetricHeatJPerM3K: 680 * 1700, cells: 4 }
+/**
+ * Faced particle board and a wooden bench; thicknesses of common practice. Board: between the low and the high density
+ * of textbook tables (0.078 to 0.17 W/mK, 590 to 1000 kg/m³, 1300 J/kgK; from memory). Bench: wood as by the Wood
+ * Handbook's equation 4-15, heat capacity from memory.
+ */
+const BOARD = { thicknessM: 0.018, conductivityWPerMK: 0.13, volumetricHeatJPerM3K: 700 * 1400, cells: 4 }
 const BENCH = { thicknessM: 0.04, conductivityWPerMK: 0.14, volumetricHeatJPerM3K: 600 * 1700, cells: 5 }
 
 export const topWPerM2K = (air: Air): number => TOP_W_PER_M2K[air]
