@@ -1,4 +1,4 @@
-import { type Point, pointToSegmentDistanceMm } from '../../core/geometry'
+import { type Point, pointToSegmentDistanceMm, type SlabPoint } from '../../core/geometry'
 import type { Selection } from '../../state/sessionStore'
 import { worldPath } from './frames'
 import { handlesOf, isWorthNaming, tracesOf } from './handles'
@@ -27,15 +27,20 @@ export function selectionAt(scene: Scene, screen: Point, pointer: PointerKind): 
 
 function cutAt(scene: Scene, screen: Point, reachPx: number): Selection | null {
   const pieces = readyValue(scene.optionResult?.pieces)
-  if (!scene.option || !pieces || scene.view === 'table') return null
-  for (const cut of pieces.cuts) {
-    const path = worldPath([cut.from.at, cut.to.at], scene.frames.worldFromSlab)
-    const [from, to] = path?.map((point) => screenOf(scene.camera, point)) ?? []
-    if (from && to && pointToSegmentDistanceMm(screen, from, to) <= reachPx / 2) {
-      return { kind: 'cut', cutId: cut.cutId }
-    }
-  }
-  return null
+  if (!pieces || pieces.slabId !== scene.slab?.id || scene.view === 'table') return null
+  const found = pieces.cuts.find((cut) => isOnLine(scene, [cut.from.at, cut.to.at], screen, reachPx / 2))
+  return found ? { kind: 'cut', cutId: found.cutId } : null
+}
+
+function isOnLine(
+  { frames, camera }: Scene,
+  line: readonly [SlabPoint, SlabPoint],
+  screen: Point,
+  reachPx: number,
+): boolean {
+  const path = worldPath(line, frames.worldFromSlab)
+  const [from, to] = path?.map((point) => screenOf(camera, point)) ?? []
+  return from !== undefined && to !== undefined && pointToSegmentDistanceMm(screen, from, to) <= reachPx
 }
 
 /** The edge of a trace under a screen point, nearest in the list first. */
@@ -71,7 +76,7 @@ function datumAt(scene: Scene, screen: Point, reachPx: number): Selection | null
 }
 
 /** Is the screen point on the body of something rigid? */
-export function isOnBody(scene: Scene, target: PoseTarget, screen: Point): boolean {
+function isOnBody(scene: Scene, target: PoseTarget, screen: Point): boolean {
   const subject = poseSubject(scene, target)
   const at = subject?.frameOf(worldOf(scene.camera, screen))
   return subject !== null && !!at && isInRegions([subject.body], at)

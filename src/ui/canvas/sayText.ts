@@ -10,33 +10,29 @@ type SayScene = Pick<Scene, 'slab' | 'photo' | 'optionResult' | 'boardSize' | 'o
 
 /** The sentence for what has happened, from the plan as it is after it. */
 export function sayText(say: Say, scene: SayScene, display: LengthDisplay): string {
+  if ('number' in say) return t(`say-${say.kind}`, { number: String(say.number) })
+  if ('markId' in say) return t(`say-${say.kind}`, { name: markName(say.markId, scene) })
   switch (say.kind) {
     case 'selected':
       return selectedText(say.selection, scene, display)
-    case 'mark-set':
-    case 'mark-moved':
-      return t(`say-${say.kind}`, { name: markName(say.markId, scene) })
-    case 'point-set':
-    case 'point-moved':
-    case 'point-added':
-    case 'corner-set':
-      return t(`say-${say.kind}`, { number: String(say.number) })
     case 'point-taken-back':
       return t('say-point-taken-back', { count: say.left })
     case 'points-missing':
       return t('say-points-missing', { count: say.placed })
     case 'trace-closed':
       return t('say-trace-closed', { points: say.points })
-    case 'board-laid': {
-      const { lengthMm, widthMm } = scene.boardSize
-      return t('say-board-laid', {
-        length: formatLength(lengthMm, display),
-        width: formatLength(widthMm, display),
-      })
-    }
+    case 'board-laid':
+      return boardText(scene, display)
     default:
       return t(`say-${say.kind}`)
   }
+}
+
+function boardText({ boardSize }: SayScene, display: LengthDisplay): string {
+  return t('say-board-laid', {
+    length: formatLength(boardSize.lengthMm, display),
+    width: formatLength(boardSize.widthMm, display),
+  })
 }
 
 const markName = (markId: string, { slab }: SayScene): string =>
@@ -55,30 +51,47 @@ function selectedText(selection: Selection, scene: SayScene, display: LengthDisp
 
 /** What a selected thing is called. */
 export function selectionName(selection: Selection, scene: SayScene): string {
-  const pieces = readyValue(scene.optionResult?.pieces)
   switch (selection.kind) {
     case 'mark':
       return t('canvas-mark', { name: markName(selection.markId, scene) })
     case 'board':
-      return scene.slab?.boards.find(({ id }) => id === selection.boardId)?.name ?? ''
+      return nameIn(scene.slab?.boards, selection.boardId)
     case 'datum':
       return selection.end === null ? t('canvas-datum') : t(`canvas-datum-${selection.end}`)
     case 'trace':
       return traceName(selection.traceId, selection.point, scene)
-    case 'cut': {
-      const cut = pieces?.cuts.find(({ cutId }) => cutId === selection.cutId)
-      return t('canvas-cut', { number: String(cut?.number ?? '') })
-    }
+    case 'cut':
+      return cutName(selection.cutId, scene)
     case 'piece':
-      return pieceLabel(pieces?.pieces.find(({ key }) => key === selection.key)?.name ?? '')
-    case 'placement': {
-      const pieceId = scene.option?.placements.find(({ id }) => id === selection.placementId)?.pieceId
-      return pieceLabel(scene.option?.pieces.find(({ id }) => id === pieceId)?.name ?? '')
-    }
-    case 'distance':
-    case 'footprint':
+      return pieceName(selection.key, scene)
+    case 'placement':
+      return placementName(selection.placementId, scene)
+    default:
       return t('canvas-table')
   }
+}
+
+interface Named {
+  readonly id: string
+  readonly name: string
+}
+
+const nameIn = (list: readonly Named[] | undefined, id: string | undefined): string =>
+  list?.find((item) => item.id === id)?.name ?? ''
+
+const piecesOf = ({ optionResult }: SayScene) => readyValue(optionResult?.pieces)
+
+function cutName(cutId: string, scene: SayScene): string {
+  const cut = piecesOf(scene)?.cuts.find((other) => other.cutId === cutId)
+  return t('canvas-cut', { number: String(cut?.number ?? '') })
+}
+
+const pieceName = (key: string, scene: SayScene): string =>
+  pieceLabel(piecesOf(scene)?.pieces.find((piece) => piece.key === key)?.name ?? '')
+
+function placementName(placementId: string, { option }: SayScene): string {
+  const pieceId = option?.placements.find(({ id }) => id === placementId)?.pieceId
+  return pieceLabel(nameIn(option?.pieces, pieceId))
 }
 
 function traceName(traceId: string, index: number | null, scene: SayScene): string {

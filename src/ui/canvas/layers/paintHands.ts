@@ -77,11 +77,7 @@ function paintUnfinished(brush: Brush, scene: Scene, ink: Ink, { unfinished, aim
   stroke(brush, { colour: ink.accent, widthPx: 2 * ink.weight, halo: ink.paper })
   const [first] = unfinished
   const last = unfinished.at(-1)
-  const next = aim?.world ?? crosshair?.world
-  if (last && next) {
-    layPaths(brush, scene.camera, [[last, next]], false)
-    stroke(brush, { colour: ink.accent, widthPx: 1.25 * ink.weight, dashPx: [5, 4], halo: ink.paper })
-  }
+  if (last) paintNextLeg(brush, scene, ink, last, aim?.world ?? crosshair?.world)
   for (const point of unfinished) {
     paintPoint(brush, screenOf(scene.camera, point), POINT_HALF_PX.most, false, ink)
   }
@@ -89,6 +85,12 @@ function paintUnfinished(brush: Brush, scene: Scene, ink: Ink, { unfinished, aim
     disc(brush, screenOf(scene.camera, first), 10)
     stroke(brush, { colour: ink.accent, widthPx: 2 * ink.weight, halo: ink.paper })
   }
+}
+
+function paintNextLeg(brush: Brush, scene: Scene, ink: Ink, last: Point, next: Point | undefined): void {
+  if (!next) return
+  layPaths(brush, scene.camera, [[last, next]], false)
+  stroke(brush, { colour: ink.accent, widthPx: 1.25 * ink.weight, dashPx: [5, 4], halo: ink.paper })
 }
 
 /** Open in the middle, so that what it points at can be seen. */

@@ -1,5 +1,6 @@
 import { applyIsometry, invertIsometry, type Isometry, type Point, type Region } from '../../../core/geometry'
 import { tablePoint, type TablePoint } from '../../../core/geometry'
+import type { PlacedPiece } from '../../../core/plan'
 import type { Ink } from '../ink'
 import type { Picture, Pictures } from '../photo/pictureStore'
 import { footprintPoseOn, readyValue } from '../scene'
@@ -32,22 +33,28 @@ export function paintTableFill(brush: Brush, scene: Scene, ink: Ink, { above }: 
     layPaths(brush, camera, paths, true)
     stroke(brush, { colour: ink.accent, widthPx: ink.weight })
   }
-  for (const placed of coverage.placed) {
-    const pose = scene.option?.placements.find(({ id }) => id === placed.placementId)?.pose
-    if (!pose) continue
-    paintWood(brush, scene, ink, { region: [placed.whole], pose, picture: above, isFaint: true })
-    const isFaint = pose.turnedOver
-    paintWood(brush, scene, ink, { region: placed.inBlank, pose, picture: above, isFaint })
-    const selected =
-      scene.selection?.kind === 'placement' && scene.selection.placementId === placed.placementId
-    layPaths(brush, camera, regionPaths(frames, [placed.whole], tableRingPath), true)
-    stroke(brush, {
-      colour: selected ? ink.accent : ink.ink,
-      widthPx: (selected ? 3 : 1.25) * ink.weight,
-      dashPx: selected ? [] : [4, 3],
-    })
-  }
+  for (const placed of coverage.placed) paintPlaced(brush, scene, ink, placed, above)
   paintOutlines(brush, scene, ink)
+}
+
+function paintPlaced(
+  brush: Brush,
+  scene: Scene,
+  ink: Ink,
+  { placementId, whole, inBlank }: PlacedPiece,
+  picture: Picture | null,
+): void {
+  const pose = scene.option?.placements.find(({ id }) => id === placementId)?.pose
+  if (!pose) return
+  paintWood(brush, scene, ink, { region: [whole], pose, picture, isFaint: true })
+  paintWood(brush, scene, ink, { region: inBlank, pose, picture, isFaint: pose.turnedOver })
+  const selected = scene.selection?.kind === 'placement' && scene.selection.placementId === placementId
+  layPaths(brush, scene.camera, regionPaths(scene.frames, [whole], tableRingPath), true)
+  stroke(brush, {
+    colour: selected ? ink.accent : ink.ink,
+    widthPx: (selected ? 3 : 1.25) * ink.weight,
+    dashPx: selected ? [] : [4, 3],
+  })
 }
 
 function paintTray(brush: Brush, scene: Scene, ink: Ink, picture: Picture | null): void {

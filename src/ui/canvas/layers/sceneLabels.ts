@@ -35,6 +35,7 @@ export function sceneLabels(scene: Scene, display: LengthDisplay): readonly Labe
     ...handlesOf(scene).flatMap((handle) => handleLabel(handle, scene, display)),
     ...voidLabels(scene),
     ...stationLabels(scene, display),
+    ...trayLabel(scene),
     ...dimensionsOf(scene).map(({ id, from, to, lengthMm, rank }) => ({
       ...plain,
       id,
@@ -65,15 +66,18 @@ function handleLabel(handle: Handle, scene: Scene, display: LengthDisplay): read
     case 'placement':
       return [label(handle.label, RANK.piece)]
     case 'footprint':
-      return scene.view === 'photo' ? tableSizeLabel(handle, scene, display) : []
+      return tableSizeLabel(handle, scene, display)
     case 'datumEnd':
-      return id === 'datum/from' ? [label(t('canvas-datum'), RANK.datum, offBy(screen, [0, 20]))] : []
-    case 'trace':
-    case 'tracePoint':
-    case 'turnHandle':
+      return datumLabel(handle)
+    default:
       return []
   }
 }
+
+const datumLabel = ({ id, screen }: Handle): readonly Label[] =>
+  id === 'datum/from'
+    ? [{ ...plain, id, text: t('canvas-datum'), rank: RANK.datum, at: offBy(screen, [0, 20]) }]
+    : []
 
 const offBy = ([x, y]: Point, [dx, dy]: Point): Point => [x + dx, y + dy]
 
@@ -94,7 +98,7 @@ const isMainWood = ({ selection }: Handle, scene: Scene): boolean =>
 
 function tableSizeLabel({ id, screen }: Handle, scene: Scene, display: LengthDisplay): readonly Label[] {
   const laid = readyValue(scene.optionResult?.footprint)
-  if (!laid) return []
+  if (!laid || scene.view !== 'photo') return []
   const text = t('canvas-table-size', {
     length: formatLength(laid.finishedLengthMm, display),
     width: formatLength(laid.finishedWidthMm, display),
@@ -114,6 +118,16 @@ function voidLabels(scene: Scene): readonly Label[] {
     const at: Point = [(minX + maxX) / 2, minY - VOID_PLATE_OFF_PX]
     return [{ ...plain, id: `void/${trace.id}`, text: traceLabel(traces, trace), rank: RANK.void, at }]
   })
+}
+
+/** How far the tray's caption stands from the tray's corner, screen px. */
+const TRAY_CAPTION_OFF: Point = [72, -22]
+
+function trayLabel({ tray, camera }: Scene): readonly Label[] {
+  if (tray.length === 0) return []
+  const { minX, minY } = ringBounds(tray.flatMap(({ region }) => region.outer))
+  const at = offBy(screenOf(camera, [minX, minY]), TRAY_CAPTION_OFF)
+  return [{ ...plain, id: 'tray', text: t('canvas-tray'), rank: RANK.slab, at }]
 }
 
 /** Stations and offsets at both ends of the selected cut. */

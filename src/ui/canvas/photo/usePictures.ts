@@ -1,8 +1,11 @@
-import { useEffect } from 'react'
+import { useEffect, useMemo } from 'react'
 import { useStore } from 'zustand'
+import type { Bounds } from '../../../core/geometry'
 import { type SlabWindow, rectifyingTransform } from '../../../core/photo'
 import type { SlabScaleResult } from '../../../core/plan'
+import { setNotice } from '../../../state/sessionStore'
 import { planStorage } from '../../../state/storageDesk'
+import { JobProblem } from '../../../workers/workerLink'
 import { photoClient } from '../../photoClient'
 import { readyValue, type SceneModel, slabBounds } from '../scene'
 import type { Camera, Size } from '../view'
@@ -14,109 +17,110 @@ const REST_MS = 150
 
 const devicePixels = (): number => globalThis.devicePixelRatio || 1
 
-/** Aborted work is no failure: something newer is on its way. */
-const isAbort = (reason: unknown): boolean => reason instanceof DOMException && reason.name === 'AbortError'
-
 /** Opens the photo that is shown, and keeps bitmaps of it at hand that are sharp enough for the view at rest. */
 export function usePictures(model: SceneModel, camera: Camera, size: Size): void {
   const hash = model.photo?.hash ?? null
-  const scale = readyValue(model.slabResult?.scale)
   useOpenPhoto(hash)
   useSharpCrop(model, camera, size)
-  useWholeAbove(hash, scale, model)
-  useSharpAbove(model, scale, camera, size)
+  useWholeAbove(hash, model)
+  useSharpAbove(model, camera, size)
 }
 
 function useOpenPhoto(hash: string | null): void {
   useEffect(() => {
     showPhoto(hash)
-    if (hash === null) return
-    openPhoto(hash).catch(() => setStatus(hash, 'lost'))
+    if (hash !== null) void openPhoto(hash)
   }, [hash])
 }
 
 async function openPhoto(hash: string): Promise<void> {
-  const bytes = await (await planStorage()).readPhoto(hash)
-  if (bytes === null) return setStatus(hash, 'lost')
-  const client = photoClient()
-  const { widthPx, heightPx } = await client.open(hash, bytes)
-  const bitmap = await client.preview(hash, PREVIEW_PX)
-  putPicture(hash, 'preview', { bitmap, area: { minX: 0, minY: 0, maxX: widthPx, maxY: heightPx } })
-  setStatus(hash, 'ready')
+  try {
+    const bytes = await (await planStorage()).readPhoto(hash)
+    if (bytes === null) return setStatus(hash, 'lost')
+    const client = photoClient()
+    const { widthPx, heightPx } = await client.open(hash, bytes)
+    const bitmap = await client.preview(hash, PREVIEW_PX)
+    putPicture(hash, 'preview', { bitmap, area: { minX: 0, minY: 0, maxX: widthPx, maxY: heightPx } })
+    setStatus(hash, 'ready')
+  } catch (reason) {
+    setStatus(hash, 'lost')
+    tellProblem(reason)
+  }
 }
 
+/** Aborted work is no failure, something newer is on its way; a problem of the job is told; the rest is our own bug. */
+function tellProblem(reason: unknown): void {
+  if (reason instanceof DOMException && reason.name === 'AbortError') return
+  if (!(reason instanceof JobProblem)) throw reason
+  setNotice(reason.problem)
+}
+
+type Work = (signal: AbortSignal) => Promise<void>
+
 /** Runs once nothing has changed for a while; what is under way is called off when something does. */
-function useAtRest(work: ((signal: AbortSignal) => Promise<void>) | null, watched: readonly unknown[]): void {
+function useAtRest(work: Work | null): void {
   useEffect(() => {
     if (work === null) return
     const abort = new AbortController()
     const timer = setTimeout(() => {
-      work(abort.signal).catch((reason: unknown) => {
-        // The small picture stays, which is what the maker has anyway.
-        if (!isAbort(reason)) console.warn(reason)
-      })
+      work(abort.signal).catch(tellProblem)
     }, REST_MS)
     return () => {
       clearTimeout(timer)
       abort.abort()
     }
-    // `work` closes over what is watched and nothing else.
-  }, watched)
+  }, [work])
 }
 
 function useSharpCrop({ photo, view }: SceneModel, camera: Camera, size: Size): void {
   const ready = usePhotoReady(photo?.hash ?? null)
-  const work =
-    photo && ready && view === 'photo'
-      ? async (signal: AbortSignal) => {
-          const request = cropForView(photo, camera, size, devicePixels())
-          if (!request) return putPicture(photo.hash, 'sharp', null)
-          const { area, outWidthPx, outHeightPx } = request
-          const bitmap = await photoClient().crop(photo.hash, pixelArea(area), outWidthPx, outHeightPx, {
-            signal,
-          })
-          putPicture(photo.hash, 'sharp', { bitmap, area })
-        }
-      : null
-  useAtRest(work, [photo, ready, view, camera, size])
+  const work = useMemo((): Work | null => {
+    if (!photo || !ready || view !== 'photo') return null
+    const { hash } = photo
+    return async (signal) => {
+      const request = cropForView(photo, camera, size, devicePixels())
+      if (!request) return putPicture(hash, 'sharp', null)
+      const { area, outWidthPx, outHeightPx } = request
+      const bitmap = await photoClient().crop(hash, pixelArea(area), outWidthPx, outHeightPx, { signal })
+      putPicture(hash, 'sharp', { bitmap, area })
+    }
+  }, [photo, ready, view, camera, size])
+  useAtRest(work)
 }
 
-export const pixelArea = ({
-  minX,
-  minY,
-  maxX,
-  maxY,
-}: {
-  readonly minX: number
-  readonly minY: number
-  readonly maxX: number
-  readonly maxY: number
-}) => ({ xPx: minX, yPx: minY, widthPx: maxX - minX, heightPx: maxY - minY })
+export const pixelArea = ({ minX, minY, maxX, maxY }: Bounds) => ({
+  xPx: minX,
+  yPx: minY,
+  widthPx: maxX - minX,
+  heightPx: maxY - minY,
+})
 
-function useWholeAbove(hash: string | null, scale: SlabScaleResult | null, model: SceneModel): void {
+function useWholeAbove(hash: string | null, { view, slabResult }: SceneModel): void {
   const ready = usePhotoReady(hash)
-  const wanted = model.view !== 'photo'
-  const bounds = slabBounds(model.slabResult)
-  const work =
-    hash && ready && wanted && scale && bounds
-      ? (signal: AbortSignal) => rectify(hash, scale, wholeWindow(bounds), 'above', signal)
-      : null
-  useAtRest(work, [hash, ready, wanted, scale, model.slabResult])
+  const isWanted = ready && view !== 'photo'
+  const work = useMemo((): Work | null => {
+    const scale = readyValue(slabResult?.scale)
+    const bounds = slabBounds(slabResult)
+    if (!hash || !isWanted || !scale || !bounds) return null
+    return (signal) => rectify(hash, scale, wholeWindow(bounds), 'above', signal)
+  }, [hash, isWanted, slabResult])
+  useAtRest(work)
 }
 
-function useSharpAbove(model: SceneModel, scale: SlabScaleResult | null, camera: Camera, size: Size): void {
-  const hash = model.photo?.hash ?? null
-  const hasSmall = useHasSmallAbove()
-  const bounds = slabBounds(model.slabResult)
-  const work =
-    hash && hasSmall && model.view === 'above' && scale && bounds
-      ? async (signal: AbortSignal) => {
-          const window = windowForView(bounds, camera, size, devicePixels(), scale.pxPerMm)
-          if (window) await rectify(hash, scale, window, 'aboveSharp', signal)
-          else putPicture(hash, 'aboveSharp', null)
-        }
-      : null
-  useAtRest(work, [hash, hasSmall, model.view, scale, model.slabResult, camera, size])
+function useSharpAbove({ photo, view, slabResult }: SceneModel, camera: Camera, size: Size): void {
+  const hash = photo?.hash ?? null
+  const isWanted = useHasSmallAbove() && view === 'above'
+  const work = useMemo((): Work | null => {
+    const scale = readyValue(slabResult?.scale)
+    const bounds = slabBounds(slabResult)
+    if (!hash || !isWanted || !scale || !bounds) return null
+    return async (signal) => {
+      const window = windowForView(bounds, camera, size, devicePixels(), scale.pxPerMm)
+      if (window) await rectify(hash, scale, window, 'aboveSharp', signal)
+      else putPicture(hash, 'aboveSharp', null)
+    }
+  }, [hash, isWanted, slabResult, camera, size])
+  useAtRest(work)
 }
 
 async function rectify(

@@ -5,6 +5,7 @@ import type { Selection } from '../../../state/sessionStore'
 import { handlesOf } from '../handles'
 import { hitHandle } from '../hitTest'
 import { poseSubject } from '../poseSubject'
+import type { Say } from '../say'
 import { worldOf } from '../view'
 import { type Nudge, nudgeCommand, nudgePoint, nudgePose } from './nudge'
 import {
@@ -132,16 +133,18 @@ function stepNudge(nudge: Nudge, event: ToolEvent, scene: Scene): ToolStep<Grab>
   if (event.kind === 'key' || event.kind === 'abandon') return { state: EMPTY_HAND }
   const command = nudgeCommand(nudge, scene)
   const done: ToolStep<Grab> = command
-    ? { state: EMPTY_HAND, command, say: sayNudged(nudge) }
+    ? { state: EMPTY_HAND, command, say: sayNudged(nudge, scene) }
     : { state: EMPTY_HAND }
   // Anything but another key ends the nudge; a press then starts afresh on the next event.
   return event.kind === 'keyRelease' ? done : { ...done, taken: true }
 }
 
-const sayNudged = (nudge: Nudge) =>
-  nudge.kind === 'point'
-    ? sayPointMoved(nudge.target)
-    : ({ kind: nudge.target.kind === 'footprint' ? 'table-moved' : 'piece-moved' } as const)
+function sayNudged(nudge: Nudge, scene: Scene): Say {
+  if (nudge.kind === 'point') return sayPointMoved(nudge.target)
+  if (nudge.target.kind === 'footprint') return { kind: 'table-moved' }
+  const before = poseSubject(scene, nudge.target)?.pose
+  return { kind: before?.turnedOver === nudge.pose.turnedOver ? 'piece-moved' : 'turned-over' }
+}
 
 /** Starts to move the selected thing by keys; null when nothing is selected that the key would move. */
 export function startNudge(event: Extract<ToolEvent, { kind: 'key' }>, scene: Scene): ToolStep<Grab> | null {

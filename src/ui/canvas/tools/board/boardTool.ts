@@ -38,8 +38,7 @@ function step(state: BoardState, event: ToolEvent, scene: Scene): ToolStep<Board
       return stepKey(state, event, scene)
     case 'takeBack':
       return takeBack(state)
-    case 'tap':
-    case 'keyRelease':
+    default:
       return { state, unused: true }
   }
 }

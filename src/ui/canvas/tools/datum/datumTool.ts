@@ -39,21 +39,30 @@ function step(state: DatumState, event: ToolEvent, scene: Scene): ToolStep<Datum
     case 'press':
       return pressed(state, event, scene)
     case 'drag':
-      return { state: { ...state, aiming: state.aiming && moveAim(state.aiming, event.screen, scene) } }
     case 'release':
-      return state.aiming ? withEnd(state, moveAim(state.aiming, event.screen, scene).at, scene) : { state }
     case 'abandon':
-      return { state: { ...state, aiming: null } }
+      return state.aiming ? aimed(state, state.aiming, event, scene) : { state }
     case 'key':
       return keyed(state, event, scene)
     case 'takeBack':
       return state.from
         ? { state: IDLE, say: { kind: 'point-taken-back', left: 0 } }
         : { state, unused: true }
-    case 'tap':
-    case 'keyRelease':
+    default:
       return { state, unused: true }
   }
+}
+
+/** Goes on with an end that is being aimed at. */
+function aimed(
+  state: DatumState,
+  aiming: Aiming,
+  event: Extract<ToolEvent, { kind: 'drag' | 'release' | 'abandon' }>,
+  scene: Scene,
+): ToolStep<DatumState> {
+  if (event.kind === 'abandon') return { state: { ...state, aiming: null } }
+  const after = moveAim(aiming, event.screen, scene)
+  return event.kind === 'drag' ? { state: { ...state, aiming: after } } : withEnd(state, after.at, scene)
 }
 
 function pressed(

@@ -25,11 +25,7 @@ function stepIdle(event: ToolEvent, scene: Scene): ToolStep<Grab> {
         : layAt(worldOf(scene.camera, event.screen), scene)
     case 'key':
       return keyed(event, scene)
-    case 'drag':
-    case 'release':
-    case 'abandon':
-    case 'keyRelease':
-    case 'takeBack':
+    default:
       return { state: EMPTY_HAND, unused: true }
   }
 }

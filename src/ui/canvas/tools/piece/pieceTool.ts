@@ -29,11 +29,7 @@ function stepIdle(event: ToolEvent, scene: Scene): ToolStep<Grab> {
     }
     case 'key':
       return event.key === 'Enter' ? layByKeys(scene) : stepKey(event, scene)
-    case 'drag':
-    case 'release':
-    case 'abandon':
-    case 'keyRelease':
-    case 'takeBack':
+    default:
       return { state: EMPTY_HAND, unused: true }
   }
 }
@@ -61,12 +57,8 @@ const trayTarget = (pieceKey: string, scene: Scene): PoseTarget => ({
 
 /** Enter lays the selected offcut along the largest gap, at the edge if there is one; the arrow keys then move it. */
 function layByKeys(scene: Scene): ToolStep<Grab> {
-  const { selection } = scene
-  const offcut =
-    selection?.kind === 'piece' ? scene.tray.find(({ piece }) => piece.key === selection.key) : undefined
-  const gaps = readyValue(scene.optionResult?.coverage)?.gaps ?? []
-  const edges = gaps.filter(({ kind }) => kind === 'edge')
-  const [gap] = (edges.length > 0 ? edges : gaps).toSorted((a, b) => b.areaMm2 - a.areaMm2)
+  const offcut = selectedOffcut(scene)
+  const gap = gapToFill(scene)
   if (!offcut || !gap) return { state: EMPTY_HAND, unused: true }
   const target = trayTarget(offcut.piece.key, scene)
   const command = poseCommand(target, startingPlacement(offcut.piece.region, gap.region), scene)
@@ -77,4 +69,13 @@ function layByKeys(scene: Scene): ToolStep<Grab> {
     select: { kind: 'placement', placementId: command.args.placementId },
     say: { kind: 'piece-laid' },
   }
+}
+
+const selectedOffcut = ({ selection, tray }: Scene) =>
+  selection?.kind === 'piece' ? tray.find(({ piece }) => piece.key === selection.key) : undefined
+
+function gapToFill({ optionResult }: Scene) {
+  const gaps = readyValue(optionResult?.coverage)?.gaps ?? []
+  const edges = gaps.filter(({ kind }) => kind === 'edge')
+  return (edges.length > 0 ? edges : gaps).toSorted((a, b) => b.areaMm2 - a.areaMm2)[0]
 }

@@ -1,4 +1,4 @@
-import { isOnBody, selectionAt } from '../../bodies'
+import { selectionAt } from '../../bodies'
 import { aimOfGrab, EMPTY_HAND, type Grab, grabBody, grabHandle, stepGrab } from '../grab'
 import { pieceTool } from '../piece/pieceTool'
 import { stepKey } from '../stepKey'
@@ -21,28 +21,23 @@ export const selectTool: Tool<Grab> = {
 
 function stepIdle(event: ToolEvent, scene: Scene): ToolStep<Grab> {
   switch (event.kind) {
-    case 'press': {
-      const { screen, pointer } = event
-      const body = selectedBody(scene)
-      return (
-        grabHandle(scene, screen, pointer) ??
-        (body && isOnBody(scene, body, screen) ? grabBody(scene, body, screen, pointer) : null) ?? {
-          state: EMPTY_HAND,
-          taken: false,
-        }
-      )
-    }
+    case 'press':
+      return pressed(event, scene)
     case 'tap':
       return tapped(event, scene)
     case 'key':
       return stepKey(event, scene)
-    case 'drag':
-    case 'release':
-    case 'abandon':
-    case 'keyRelease':
-    case 'takeBack':
+    default:
       return { state: EMPTY_HAND, unused: true }
   }
+}
+
+function pressed({ screen, pointer }: Extract<ToolEvent, { kind: 'press' }>, scene: Scene): ToolStep<Grab> {
+  const body = selectedBody(scene)
+  return (
+    grabHandle(scene, screen, pointer) ??
+    (body && grabBody(scene, body, screen, pointer)) ?? { state: EMPTY_HAND, taken: false }
+  )
 }
 
 function selectedBody({ selection }: Scene): PoseTarget | null {

@@ -3,7 +3,7 @@ import { traceEdgeAt } from '../../bodies'
 import { handlesOf, isTraceOpen, tracesOf } from '../../handles'
 import { HIT_RADIUS_PX, hitHandle } from '../../hitTest'
 import { screenOf, worldOf } from '../../view'
-import { aimedPx, moveAim, startAim } from '../aim'
+import { type Aiming, aimedPx, moveAim, startAim } from '../aim'
 import { EMPTY_HAND, grabHandle } from '../grab'
 import { startPointDrag } from '../pointDrag'
 import { stepKey } from '../stepKey'
@@ -23,34 +23,40 @@ export function stepOpen(
     case 'press':
       return pressed(meaning, state, event, scene)
     case 'drag':
-      return { state: { ...state, aiming: state.aiming && moveAim(state.aiming, event.screen, scene) } }
     case 'release':
-      return state.aiming
-        ? firstPoint(state, moveAim(state.aiming, event.screen, scene).at, scene)
-        : { state }
     case 'abandon':
-      return { state: { ...state, aiming: null } }
+      return state.aiming ? aimed(state, state.aiming, event, scene) : { state }
     case 'key':
       return keyed(meaning, state, event, scene)
     case 'takeBack':
-      return state.dropped.length > 0
-        ? {
-            state: drawingOf(state.dropped),
-            say: { kind: 'point-set', number: state.dropped.length },
-          }
-        : { state, unused: true }
+      return broughtBack(state)
     case 'tap':
-      return meaning === 'outline' && hasOutline(scene)
-        ? { state, say: { kind: 'outline-exists' } }
-        : { state, unused: true }
-    case 'keyRelease':
+      return isTakenUp(meaning, scene) ? { state, say: { kind: 'outline-exists' } } : { state, unused: true }
+    default:
       return { state, unused: true }
   }
 }
 
+/** Goes on with the first point of a ring that is being aimed at. */
+function aimed(
+  state: Open,
+  aiming: Aiming,
+  event: Extract<ToolEvent, { kind: 'drag' | 'release' | 'abandon' }>,
+  scene: Scene,
+): ToolStep<TraceState> {
+  if (event.kind === 'abandon') return { state: { ...state, aiming: null } }
+  const after = moveAim(aiming, event.screen, scene)
+  return event.kind === 'drag' ? { state: { ...state, aiming: after } } : firstPoint(state, after.at, scene)
+}
+
+const broughtBack = (state: Open): ToolStep<TraceState> =>
+  state.dropped.length > 0
+    ? { state: drawingOf(state.dropped), say: { kind: 'point-set', number: state.dropped.length } }
+    : { state, unused: true }
+
 /** A slab has one outline: with it there, presses beside it pan. */
-const hasOutline = (scene: Scene): boolean =>
-  tracesOf(scene).some(({ meaning }) => meaning.kind === 'outline')
+const isTakenUp = (meaning: TraceMeaning, scene: Scene): boolean =>
+  meaning === 'outline' && tracesOf(scene).some((trace) => trace.meaning.kind === 'outline')
 
 function pressed(
   meaning: TraceMeaning,
@@ -63,7 +69,7 @@ function pressed(
   if (grabbed) return { ...grabbed, state: { ...state, grab: grabbed.state } }
   const edge = edgeAt(screen, HIT_RADIUS_PX[pointer], scene)
   if (edge) return insertAt(edge, worldOf(scene.camera, screen), event, state)
-  if (meaning === 'outline' && hasOutline(scene)) return { state, taken: false }
+  if (isTakenUp(meaning, scene)) return { state, taken: false }
   return { state: { ...state, aiming: startAim(screen, pointer, scene) }, taken: true }
 }
 
@@ -120,6 +126,6 @@ function setByKeys(meaning: TraceMeaning, state: Open, crosshair: Point, scene: 
       say: { kind: 'point-added', number: args.index + 1 },
     }
   }
-  if (meaning === 'outline' && hasOutline(scene)) return { state, say: { kind: 'outline-exists' } }
+  if (isTakenUp(meaning, scene)) return { state, say: { kind: 'outline-exists' } }
   return firstPoint(state, crosshair, scene)
 }

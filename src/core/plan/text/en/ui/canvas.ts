@@ -15,7 +15,6 @@ export const canvasTexts = {
   'canvas-close-trace': 'Close it',
   'canvas-take-back': 'Take back the last point',
   'canvas-turn-over': 'Turn over',
-  'canvas-turn-end': 'Turn end for end',
   'canvas-take-out': 'Back to the tray',
   'canvas-lay-in': 'Lay it in the largest gap',
 
