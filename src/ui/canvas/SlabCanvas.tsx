@@ -1,5 +1,4 @@
 import { useEffect, useRef, useState } from 'react'
-import { Stage } from 'react-konva/lib/ReactKonvaCore'
 import { useStore } from 'zustand'
 import { sessionStore } from '../../state/sessionStore'
 import { t } from '../text/t'
@@ -10,6 +9,7 @@ import { canvasStore } from './canvasStore'
 import { type Ink, inkOf } from './ink'
 import { listenToKeys } from './keyInput'
 import { CanvasLayers } from './layers/CanvasLayers'
+import { PaintStage } from './layers/PaintStage'
 import { Loupe } from './loupe/Loupe'
 import { usePictures } from './photo/usePictures'
 import { listenToPointers } from './pointerInput'
@@ -44,9 +44,9 @@ export function SlabCanvas() {
         aria-describedby="canvas-help"
       >
         {ink && width > 0 && height > 0 && (
-          <Stage width={width} height={height} listening={false}>
+          <PaintStage width={width} height={height}>
             <CanvasLayers settled={settled} shown={shown} ink={ink} />
-          </Stage>
+          </PaintStage>
         )}
         <Loupe scene={settled} />
       </div>

@@ -1,5 +1,4 @@
 import { memo, useCallback } from 'react'
-import { Layer } from 'react-konva/lib/ReactKonvaCore'
 import { useStore } from 'zustand'
 import { useDisplay } from '../../text/useDisplay'
 import { canvasStore, toolInHand } from '../canvasStore'
@@ -14,7 +13,7 @@ import { paintOption } from './paintOption'
 import { paintPhoto } from './paintPhoto'
 import { paintSlab } from './paintSlab'
 import { paintTableFill, paintTableGround } from './paintTable'
-import { Painting } from './Painting'
+import { PaintLayer } from './PaintStage'
 
 /** What a running gesture changes: it is drawn on the layer of the hands, and the layers below rest meanwhile. */
 export interface Moving {
@@ -44,11 +43,7 @@ const PhotoLayer = memo(function PhotoLayer({ scene, ink }: LayerProps) {
     },
     [scene, ink, pictures],
   )
-  return (
-    <Layer listening={false}>
-      <Painting paint={paint} />
-    </Layer>
-  )
+  return <PaintLayer paint={paint} />
 })
 
 interface StillProps extends LayerProps {
@@ -66,11 +61,7 @@ const WorkLayer = memo(function WorkLayer({ scene, ink, slabMoves, optionMoves }
     },
     [scene, ink, slabMoves, optionMoves, paintOptionPart],
   )
-  return (
-    <Layer listening={false}>
-      <Painting paint={paint} />
-    </Layer>
-  )
+  return <PaintLayer paint={paint} />
 })
 
 function useOptionPainter(scene: Scene, ink: Ink): (brush: Brush) => void {
@@ -93,11 +84,7 @@ const MarksLayer = memo(function MarksLayer({ scene, ink, slabMoves, optionMoves
     },
     [scene, ink, display, slabMoves, optionMoves],
   )
-  return (
-    <Layer listening={false}>
-      <Painting paint={paint} />
-    </Layer>
-  )
+  return <PaintLayer paint={paint} />
 })
 
 /** Handles, selection, and whatever a running gesture moves: the only layer redrawn while dragging. */
@@ -115,11 +102,7 @@ function HandsLayer({ scene, ink, slabMoves, optionMoves }: StillProps) {
     },
     [scene, ink, display, slabMoves, optionMoves, hand, crosshair, paintOptionPart],
   )
-  return (
-    <Layer listening={false}>
-      <Painting paint={paint} />
-    </Layer>
-  )
+  return <PaintLayer paint={paint} />
 }
 
 interface Props extends Scenes {
