@@ -84,7 +84,7 @@ describe('buildCutSheets', () => {
     }
     expect(list).toContain('Kerf 3 mm, all of it in the waste.')
     expect(list).toContain('90.0° to the datum.')
-    expect(list).toMatch(/Falls off: piece [A-Z]/)
+    expect(list).toMatch(/Falls off: offcut [A-Z]/)
     expect(list).toContain('checked')
   })
 

@@ -55,7 +55,7 @@ export const sheetText = {
   sheetVerdictOff: 'Not covered: the table does not lie on the slab.',
 
   sheetDatum: 'datum',
-  sheetPiece: ({ name }: { name: string }) => `piece ${name}`,
+  sheetPiece: ({ name }: { name: string }) => `offcut ${name}`,
   sheetAlong: ({ along }: { along: string }) => `at ${along}`,
   sheetOffsetLeft: ({ offset }: { offset: string }) => `${offset} left`,
   sheetOffsetRight: ({ offset }: { offset: string }) => `${offset} right`,
