@@ -2,7 +2,7 @@ import { type ImageFileFacts, inspectImageFile, withoutLocation } from '../core/
 import type { Photo } from '../core/plan'
 import { ok, problem, type Result } from '../core/units'
 import { newId } from './newId'
-import { asResult, photoWorker } from './photoDesk'
+import { asResult, photoClient } from './photoDesk'
 import { photoHash } from './photoHash'
 import { planStorage } from './storageDesk'
 
@@ -35,21 +35,21 @@ async function pictureOf(blob: Blob, { reduce = false, ...job }: ImportOptions):
   const facts = inspectImageFile(bytes)
   if (facts.ok) return ok({ bytes, facts: facts.value })
   if (facts.problem.code !== 'photo-too-large' || !reduce) return facts
-  const smaller = await asResult(photoWorker().reduce(blob, REDUCED_MEGAPIXELS, job))
+  const smaller = await asResult(photoClient().reduce(blob, REDUCED_MEGAPIXELS, job))
   return smaller.ok ? pictureOf(smaller.value.blob, {}) : smaller
 }
 
 /** A header can say anything: only what decodes, and to the stated size, is a photo. */
 async function checkDecoded(hash: string, photo: Blob, { facts }: Picture): Promise<Result<null>> {
-  const wasOpen = photoWorker().isOpen(hash)
-  const size = await asResult(photoWorker().open(hash, photo))
+  const wasOpen = photoClient().isOpen(hash)
+  const size = await asResult(photoClient().open(hash, photo))
   if (!size.ok) {
-    if (!wasOpen) await photoWorker().close(hash)
+    if (!wasOpen) await photoClient().close(hash)
     return size
   }
   const { widthPx, heightPx } = size.value
   if (widthPx === facts.widthPx && heightPx === facts.heightPx) return ok(null)
-  if (!wasOpen) await photoWorker().close(hash)
+  if (!wasOpen) await photoClient().close(hash)
   return problem('photo-size-differs', {
     widthPx,
     heightPx,

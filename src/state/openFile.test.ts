@@ -1,12 +1,6 @@
 import { strToU8, zipSync } from 'fflate'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
-import {
-  type BrowserTab,
-  freshBrowser,
-  headerReader,
-  openTab,
-  serveFiles,
-} from '../../tests/support/browserTab'
+import { type BrowserTab, freshBrowser, openTab, serveFiles } from '../../tests/support/browserTab'
 import { readPhotoBytes } from '../../tests/support/truth'
 import type { Plan } from '../core/plan'
 import { renamePlan } from './commands'
@@ -251,7 +245,7 @@ describe('importPhoto', () => {
 
   it('refuses a photo that decodes to another size than its header says', async () => {
     const tab = await openTab()
-    tab.setPhotoWorker({ ...headerReader, open: () => Promise.resolve({ widthPx: 100, heightPx: 2250 }) })
+    vi.spyOn(tab.photoClient(), 'open').mockResolvedValue({ widthPx: 100, heightPx: 2250 })
     expect(await tab.importPhoto(new Blob([JPEG]), 'a.jpg')).toMatchObject({
       ok: false,
       problem: { code: 'photo-size-differs' },

@@ -3,7 +3,7 @@ import type { LostPart, Photo, Plan } from '../core/plan'
 import { ok, type Result } from '../core/units'
 import { importPhoto, type ImportOptions } from './importPhoto'
 import { photoHash } from './photoHash'
-import { decodePlanFile, isPlanText, isZip } from './planFile'
+import { isPlanText, isZip } from './fileKind'
 import { adoptPlan } from './plans'
 import type { PlanStorage } from './planStorage'
 import { planStorage } from './storageDesk'
@@ -46,6 +46,8 @@ async function takeIn(
 }
 
 async function openPlanFile(file: Blob, name: string): Promise<Result<OpenedFile>> {
+  // Loaded when asked for: the first look at the page needs no unpacker.
+  const { decodePlanFile } = await import('./planFile')
   const read = decodePlanFile(new Uint8Array(await file.arrayBuffer()))
   if (!read.ok) return read
   const storage = await planStorage()

@@ -1,5 +1,5 @@
-import { sha256 } from '@noble/hashes/sha2.js'
-import { bytesToHex } from '@noble/hashes/utils.js'
+const hexOf = (bytes: Uint8Array): string =>
+  Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('')
 
 /**
  * SHA-256 in lower-case hex. The browser's own is quicker but is missing on plain http, where a workshop's own computer
@@ -7,7 +7,7 @@ import { bytesToHex } from '@noble/hashes/utils.js'
  */
 export async function photoHash(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
   const subtle = globalThis.crypto?.subtle
-  return bytesToHex(
-    subtle === undefined ? sha256(bytes) : new Uint8Array(await subtle.digest('SHA-256', bytes)),
-  )
+  if (subtle !== undefined) return hexOf(new Uint8Array(await subtle.digest('SHA-256', bytes)))
+  const { sha256 } = await import('@noble/hashes/sha2.js')
+  return hexOf(sha256(bytes))
 }

@@ -1,6 +1,7 @@
 import { strFromU8, strToU8, type UnzipFileInfo, unzipSync, zipSync } from 'fflate'
 import { type LostPart, parsePlan, type Plan, planSchema, readPlanText } from '../core/plan'
 import { ok, problem, type Result } from '../core/units'
+import { isZip } from './fileKind'
 import { crc32, statedChecksums } from './zipChecksums'
 
 /** A plan and the photos that it shows, as one file holds them. */
@@ -52,13 +53,6 @@ export function encodePlanFile(plan: Plan, photos: ReadonlyMap<string, Uint8Arra
 }
 
 type Bytes = Uint8Array<ArrayBuffer>
-
-export const isZip = (bytes: Uint8Array): boolean =>
-  bytes[0] === 0x50 && bytes[1] === 0x4b && bytes[2] === 0x03 && bytes[3] === 0x04
-
-/** A plan.json by itself, perhaps edited by hand. */
-export const isPlanText = (bytes: Uint8Array): boolean =>
-  /^\uFEFF?\s*\{/.test(strFromU8(bytes.subarray(0, 200)))
 
 /** Counts what a zip says of itself before anything is unpacked. */
 class Customs {

@@ -1,7 +1,6 @@
 import type { Plan } from '../core/plan'
 import { noteOnBench } from './bench'
 import { getPhotoBytes } from './photoDesk'
-import { encodePlanFile } from './planFile'
 import { photoHashesIn } from './planStorage'
 
 export interface SavedFile {
@@ -23,6 +22,8 @@ export const fileNameOf = (planName: string): string => {
 
 /** Plan and photos in one file, to keep or to hand on. The same plan makes the same bytes. */
 export async function savePlanFile(plan: Plan): Promise<SavedFile> {
+  // Loaded when asked for: the first look at the page needs no packer.
+  const { encodePlanFile } = await import('./planFile')
   const photos = new Map<string, Uint8Array>()
   let missingPhotos = 0
   for (const hash of photoHashesIn(plan.slabs)) {

@@ -3,7 +3,7 @@ import 'fake-indexeddb/auto'
 import { readFile } from 'node:fs/promises'
 import { vi } from 'vitest'
 import { inspectImageFile } from '../../src/core/photo'
-import type { PhotoWorker } from '../../src/state/photoDesk'
+import type { PhotoSize } from '../../src/workers'
 
 /** A browser that has kept nothing for us yet. */
 export function freshBrowser(): void {
@@ -20,15 +20,20 @@ export function closedBrowser(): void {
 }
 
 /** Node has no image decoder: this one believes what the file's header says. Real decoding is tested in Chromium. */
-export const headerReader: PhotoWorker = {
-  open: async (_hash, bytes) => {
+class HeaderReader {
+  async open(_hash: string, bytes: Blob): Promise<PhotoSize> {
     const facts = inspectImageFile(new Uint8Array(await bytes.arrayBuffer()))
     if (!facts.ok) throw new Error(facts.problem.code)
     return { widthPx: facts.value.widthPx, heightPx: facts.value.heightPx }
-  },
-  reduce: () => Promise.reject(new Error('no decoder here')),
-  close: () => Promise.resolve(),
-  isOpen: () => false,
+  }
+
+  close(): Promise<void> {
+    return Promise.resolve()
+  }
+
+  isOpen(): boolean {
+    return false
+  }
 }
 
 /** Node's own fetch knows no files. */
@@ -36,29 +41,27 @@ export function serveFiles(): void {
   vi.stubGlobal('fetch', async (url: URL) => new Response(await readFile(url)))
 }
 
+/** All modules of the state anew. */
 async function freshModules() {
   vi.resetModules()
-  const [plan, session, running, files, bench, desk, photos, ids] = await Promise.all([
+  vi.doMock('../../src/workers', async (load) => ({ ...(await load<object>()), PhotoClient: HeaderReader }))
+  const [plan, session, running, files, saving, bench, desk, ids] = await Promise.all([
     import('../../src/state/planStore'),
     import('../../src/state/sessionStore'),
     import('../../src/state/run'),
     import('../../src/state/planFiles'),
+    import('../../src/state/autosave'),
     import('../../src/state/bench'),
     import('../../src/state/storageDesk'),
-    import('../../src/state/photoDesk'),
     import('../../src/state/tabLink'),
   ])
-  return { ...plan, ...session, ...running, ...files, ...bench, ...desk, ...photos, ...ids }
+  return { ...plan, ...session, ...running, ...files, ...saving, ...bench, ...desk, ...ids }
 }
 
 export type BrowserTab = Awaited<ReturnType<typeof freshModules>>
 
-/** A tab of the browser: all modules of the state anew, beside those of the tabs that are open already. */
-export async function openTab(): Promise<BrowserTab> {
-  const tab = await freshModules()
-  tab.setPhotoWorker(headerReader)
-  return tab
-}
+/** A tab of the browser, beside those that are open already. */
+export const openTab = (): Promise<BrowserTab> => freshModules()
 
 /** Messages between tabs and steps of the database come in turns of the event loop. */
 export async function until(isSo: () => boolean, what: string): Promise<void> {

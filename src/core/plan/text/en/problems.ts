@@ -61,8 +61,6 @@ const photoProblems: Readonly<Record<string, Sentence>> = {
   'photo-no-memory': () =>
     'There is not enough memory for this photo. Close other pages, or use a smaller photo.',
   'photo-not-open': () => 'The photo is not open any more. Load the page again; your job is kept.',
-  'photo-missing': () =>
-    'The photo of this job is not in this browser. Open the file that you saved the job to.',
   'photo-view-too-large': () => 'This view of the photo is too large to be drawn. Zoom in a little.',
   'photo-worker-failed': () => 'Working on the photo failed. Your job is kept; try again.',
   'photo-worker-ended': () => 'Work on the photo was stopped.',
