@@ -1,5 +1,6 @@
 import { useStore } from 'zustand'
 import type { ReactNode } from 'react'
+import { formatNumber } from '../../core/units'
 import { t } from '../text/t'
 import { useDisplay } from '../text/useDisplay'
 import { closeTrace, layOffcut, removeSelected, takeBack, turnOverSelected } from './canvasActions'
@@ -24,12 +25,21 @@ export function CanvasBar({ scene }: Props) {
     <div className="canvas-bar">
       <div className="canvas-help">
         {hint !== null && <p className="canvas-hint">{hint}</p>}
+        <CrossPart />
         <TracePart scene={scene} unfinished={unfinished} />
         <PiecePart scene={scene} />
       </div>
       <ZoomPart />
     </div>
   )
+}
+
+/** Where the cross of the arrow keys is, in the photo. */
+function CrossPart() {
+  const crosshair = useStore(canvasStore, (state) => state.crosshair)
+  if (!crosshair) return null
+  const [x, y] = crosshair.world
+  return <p className="canvas-hint">{t('canvas-cross', { x: formatNumber(x), y: formatNumber(y) })}</p>
 }
 
 function TracePart({ scene, unfinished }: Props & { readonly unfinished: number }) {

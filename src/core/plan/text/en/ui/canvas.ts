@@ -37,6 +37,8 @@ export const canvasTexts = {
   'canvas-hint-footprint': 'Drag the table, or turn it by the round handle.',
   'canvas-hint-footprint-start': 'Tap the slab where the middle of the table is to lie.',
   'canvas-hint-piece': 'Drag an offcut onto the table. Turn it by the round handle.',
+  'canvas-cross': (values: { readonly x: string; readonly y: string }) =>
+    `Cross at ${values.x}, ${values.y} px`,
   'canvas-points': (values: { readonly count: number }) =>
     values.count === 1 ? '1 point' : `${values.count} points`,
 
