@@ -1,5 +1,5 @@
 import Konva from 'konva/lib/Core'
-import { createContext, type ReactNode, useContext, useEffect, useState } from 'react'
+import { createContext, type ReactNode, useCallback, useContext, useEffect, useState } from 'react'
 import type { Brush } from './paint'
 
 const StageContext = createContext<Konva.Stage | null>(null)
@@ -15,22 +15,20 @@ interface StageProps {
  * reconciler to the first load, for three kinds of nodes.
  */
 export function PaintStage({ width, height, children }: StageProps) {
-  const [container, setContainer] = useState<HTMLDivElement | null>(null)
   const [stage, setStage] = useState<Konva.Stage | null>(null)
-  useEffect(() => {
-    if (container === null) return
+  const holdStage = useCallback((container: HTMLDivElement) => {
     const made = new Konva.Stage({ container, listening: false })
     setStage(made)
     return () => {
       setStage(null)
       made.destroy()
     }
-  }, [container])
+  }, [])
   useEffect(() => {
     stage?.size({ width, height })
   }, [stage, width, height])
   return (
-    <div ref={setContainer}>
+    <div ref={holdStage}>
       <StageContext.Provider value={stage}>{stage !== null && children}</StageContext.Provider>
     </div>
   )
@@ -40,24 +38,25 @@ interface LayerProps {
   readonly paint: (brush: Brush) => void
 }
 
+function makeLayer(): { readonly layer: Konva.Layer; readonly shape: Konva.Shape } {
+  const layer = new Konva.Layer({ listening: false })
+  const shape = new Konva.Shape({ listening: false, perfectDrawEnabled: false })
+  layer.add(shape)
+  return { layer, shape }
+}
+
 /** One layer, above the layers before it; drawn anew when its painting function is another one. */
 export function PaintLayer({ paint }: LayerProps) {
   const stage = useContext(StageContext)
-  const [shape, setShape] = useState<Konva.Shape | null>(null)
+  const [{ layer, shape }] = useState(makeLayer)
   useEffect(() => {
-    if (stage === null) return
-    const layer = new Konva.Layer({ listening: false })
-    const made = new Konva.Shape({ listening: false, perfectDrawEnabled: false })
-    layer.add(made)
-    stage.add(layer)
-    setShape(made)
+    stage?.add(layer)
     return () => {
-      setShape(null)
-      layer.destroy()
+      layer.remove()
     }
-  }, [stage])
+  }, [stage, layer])
   useEffect(() => {
-    shape?.sceneFunc((context) => {
+    shape.sceneFunc((context) => {
       const brush = context._context
       brush.save()
       paint(brush)
