@@ -13,7 +13,7 @@ export const canvasTexts = {
   'canvas-zoom-out': 'Zoom out',
   'canvas-fit': 'Show all',
   'canvas-close-trace': 'Close it',
-  'canvas-take-back': 'Take back the last point',
+  'canvas-take-back': 'Take back a point',
   'canvas-turn-over': 'Turn over',
   'canvas-take-out': 'Back to the tray',
   'canvas-lay-in': 'Lay it in the largest gap',
