@@ -32,7 +32,8 @@ export function changeCamera(change: (camera: Camera, size: Size) => Camera): vo
   const model = settledModel()
   const { cameras, size } = canvasStore.getState()
   const camera = change(cameraOf(model, cameras, size), size)
-  canvasStore.setState({ cameras: new Map(cameras).set(cameraKey(model), camera) })
+  const key = cameraKey(model)
+  if (cameras.get(key) !== camera) canvasStore.setState({ cameras: new Map(cameras).set(key, camera) })
 }
 
 /** Back to showing everything. */

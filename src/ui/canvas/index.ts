@@ -1,12 +1,4 @@
-export { announce } from '../a11y/announce'
 export { LiveRegion } from '../a11y/LiveRegion'
-export {
-  canTakeBack,
-  canvasActions,
-  closeTrace,
-  layOffcut,
-  takeBack,
-  turnOverSelected,
-} from './canvasActions'
+export { canTakeBack, canvasActions, layOffcut, takeBack } from './canvasActions'
 export { type CanvasPosition, type CanvasPositions, useCanvasPositions } from './screenPositions'
 export { SlabCanvas } from './SlabCanvas'
