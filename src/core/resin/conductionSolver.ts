@@ -115,6 +115,10 @@ export class ConductionSolver {
       carried = (gain + (this.#below[i] ?? 0) * carried) * (this.#pivot[i] ?? 0)
       this.#change[i] = carried
     }
+    this.#substituteBack()
+  }
+
+  #substituteBack(): void {
     let above = 0
     for (let i = this.#count - 1; i >= 0; i -= 1) {
       above = (this.#change[i] ?? 0) + (this.#ratio[i] ?? 0) * above

@@ -25,7 +25,7 @@ export interface DeepestLayer {
 }
 
 const LEAST_DEPTH_LOG = Math.log(0.2)
-const GREATEST_DEPTH_LOG = Math.log(1000)
+const GREATEST_DEPTH_LOG = Math.log(300)
 const DEPTH_TOLERANCE_LOG = 0.004
 
 /** A pour that stays at the room's temperature counts as a rise too small to matter. */
@@ -33,7 +33,7 @@ const logRise = (riseK: number): number => Math.log(Math.max(1e-6, riseK))
 
 /**
  * The layer that just reaches the core limit in given conditions.
- * @returns mm; null where the room or the resin is not below the limit, or where no layer is too deep (up to 1 m)
+ * @returns mm; null where the room or the resin is not below the limit, or where no layer is too deep (up to 300 mm)
  * Method: root of ln(core rise / allowed rise) over ln depth, begun from the scaling law between Frank-Kamenetskii's
  * and Semenov's: L = L₀·(T/T₀)^1.5·exp[¾(E/R)(1/T − 1/T₀)].
  * Rules: RES-12.
