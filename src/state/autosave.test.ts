@@ -37,6 +37,7 @@ beforeEach(freshBrowser)
 afterEach(() => {
   for (const stop of stops.splice(0)) stop()
   vi.restoreAllMocks()
+  vi.unstubAllGlobals()
 })
 
 describe('autosave', () => {
@@ -182,7 +183,6 @@ describe('two tabs', () => {
   })
 
   it('hold even without messages between them, by the revision in the transaction', async () => {
-    const channel = globalThis.BroadcastChannel
     vi.stubGlobal('BroadcastChannel', undefined)
     const [first, second] = await twoTabs()
     first.run(renamePlan, { name: 'From the first' })
@@ -191,7 +191,6 @@ describe('two tabs', () => {
     await second.flush()
     expect(kindOf(second)).toBe('conflict')
     expect(await nameIn(first)).toBe('From the first')
-    vi.stubGlobal('BroadcastChannel', channel)
   })
 
   it('can keep mine as a copy, with all its undo steps', async () => {
@@ -235,6 +234,80 @@ describe('two tabs', () => {
     expect((await second.newPlan()).ok).toBe(true)
     const names = (await second.listPlans()).map(({ name }) => name)
     expect(names.toSorted()).toEqual(['Mine (copy)', 'Theirs'])
+  })
+})
+
+describe('what was unsaved when a page was left', () => {
+  /** A tab that notes its change as it is left, without time to save it. */
+  async function leftTab(): Promise<BrowserTab> {
+    const tab = await openTab()
+    tab.putOnBench(PLAN, null)
+    await tab.flush()
+    tab.run(renamePlan, { name: 'Just before' })
+    tab.noteUnsaved(tab.planStore.getState().plan, tab.benchRecord().revision)
+    return tab
+  }
+
+  const notes = (): readonly string[] =>
+    Array.from({ length: localStorage.length }, (_, n) => localStorage.key(n) ?? '').filter((key) =>
+      key.startsWith('waneline-unsaved-'),
+    )
+
+  const namesIn = async (tab: BrowserTab): Promise<readonly string[]> =>
+    (await tab.listPlans()).map(({ name }) => name).toSorted()
+
+  it('is saved by the next page, once', async () => {
+    await leftTab()
+    const next = await openTab()
+    await next.saveNotes(await next.planStorage())
+    expect(await namesIn(next)).toEqual(['Just before'])
+    expect(notes()).toEqual([])
+  })
+
+  it('is put beside what another tab has saved meanwhile, and the maker is told', async () => {
+    await leftTab()
+    const other = await tabAtWork()
+    await other.openPlan(PLAN.id)
+    other.run(renamePlan, { name: 'Theirs' })
+    await other.flush()
+    const next = await openTab()
+    await next.saveNotes(await next.planStorage())
+    expect(await namesIn(next)).toEqual(['Just before (copy)', 'Theirs'])
+    expect(next.sessionStore.getState().notice?.code).toBe('unsaved-kept-as-copy')
+  })
+
+  it('makes no copy when there was time to save it after all', async () => {
+    const left = await leftTab()
+    const note = localStorage.getItem(notes()[0] ?? '')
+    await left.flush()
+    expect(notes()).toEqual([])
+    localStorage.setItem('waneline-unsaved-x', note ?? '')
+    const next = await openTab()
+    await next.saveNotes(await next.planStorage())
+    expect(await namesIn(next)).toEqual(['Just before'])
+  })
+
+  it('stays noted while it cannot be saved', async () => {
+    await leftTab()
+    const free = failing('put', 'QuotaExceededError', 'plans')
+    const next = await openTab()
+    await next.saveNotes(await next.planStorage())
+    expect(notes()).toHaveLength(1)
+    free()
+    await next.saveNotes(await next.planStorage())
+    expect(await namesIn(next)).toEqual(['Just before'])
+  })
+
+  it('that is no plan is kept as an original, and nonsense is dropped', async () => {
+    localStorage.setItem(
+      'waneline-unsaved-a',
+      '{"plan":{"format":"waneline-plan","version":99},"revision":1}',
+    )
+    localStorage.setItem('waneline-unsaved-b', '{broken')
+    const next = await openTab()
+    await next.saveNotes(await next.planStorage())
+    expect((await next.listKept()).map(({ name }) => name)).toEqual(['unsaved'])
+    expect(notes()).toEqual([])
   })
 })
 

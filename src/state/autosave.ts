@@ -9,6 +9,7 @@ import { sameData } from './sameData'
 import { setNotice } from './sessionStore'
 import { planStorage } from './storageDesk'
 import { TAB_ID, type TabMessage, listenToTabs, tellTabs } from './tabLink'
+import { forgetUnsaved, noteUnsaved } from './unsavedNotes'
 
 /** A change lies in the browser this long after it was made, and the writing takes a little. */
 export const AUTOSAVE_DELAY_MS = 600
@@ -58,6 +59,7 @@ async function saveNow(): Promise<void> {
   if (outcome.kind === 'conflict') return setSave(outcome)
   const { revision, savedAtMs } = outcome
   noteOnBench({ revision, savedAtMs, savedPlan: plan })
+  forgetUnsaved()
   setSave(isUnsaved() ? { kind: 'unsaved' } : { kind: 'saved', atMs: savedAtMs })
   tellTabs({ kind: 'saved', planId: plan.id, tabId: TAB_ID, revision, savedAtMs })
   if (isUnsaved()) schedule()
@@ -119,21 +121,22 @@ function hear(message: TabMessage): void {
   }
 }
 
-/** The page goes: what is unsaved is saved, in a copy of its own if another tab has saved the plan meanwhile. */
-async function pageHidden(isLeaving: boolean): Promise<void> {
-  if (isLeaving && isInConflict() && isUnsaved()) await keepMineAsCopy()
-  else await flush()
+/** The page goes, perhaps for good: what is unsaved is noted at once, and saved if there is time for it. */
+function pageHidden(): void {
+  if (!isUnsaved()) return
+  noteUnsaved(planStore.getState().plan, benchRecord().revision)
+  void flush()
 }
 
 function listenToPage(): () => void {
   if (typeof window === 'undefined') return () => undefined
   const left = (event: PageTransitionEvent): void => {
-    void pageHidden(true)
+    pageHidden()
     // A page that may come back (from the browser's history) keeps its photos.
     if (!event.persisted) void planStorage().then((storage) => storage.endLease(TAB_ID))
   }
   const hidden = (): void => {
-    if (document.visibilityState === 'hidden') void pageHidden(false)
+    if (document.visibilityState === 'hidden') pageHidden()
   }
   window.addEventListener('pagehide', left)
   document.addEventListener('visibilitychange', hidden)

@@ -5,6 +5,7 @@ import {
   FRESH_PHOTO_MS,
   type KeptOriginal,
   LEASE_MS,
+  outcomeOfMeeting,
   photoHashesIn,
   type PlanListing,
   type PlanStorage,
@@ -52,7 +53,7 @@ export class BrowserStorage implements PlanStorage {
       const stored = await transaction.store.get(plan.id)
       if (stored !== undefined && stored.revision !== knownRevision) {
         await transaction.done
-        return { kind: 'conflict', theirSavedAtMs: stored.savedAtMs }
+        return outcomeOfMeeting(stored, plan)
       }
       const revision = (stored?.revision ?? knownRevision ?? 0) + 1
       const savedAtMs = this.#nowMs()

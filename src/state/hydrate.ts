@@ -7,6 +7,7 @@ import { newId } from './newId'
 import { listPlans, openPlan } from './plans'
 import { setNotice } from './sessionStore'
 import { planStorage } from './storageDesk'
+import { saveNotes } from './unsavedNotes'
 
 /** The remembered plan, else the newest one. @returns whether one came on the bench */
 async function openLast(): Promise<boolean> {
@@ -28,6 +29,7 @@ async function openLast(): Promise<boolean> {
  */
 export async function hydrate(): Promise<void> {
   startAutosave()
+  await saveNotes(await planStorage())
   if (!(await openLast())) {
     const demo = await loadDemo('library-table')
     if (!demo.ok) {

@@ -2,6 +2,7 @@ import type { Plan } from '../core/plan'
 import {
   FRESH_PHOTO_MS,
   type KeptOriginal,
+  outcomeOfMeeting,
   photoHashesIn,
   type PlanListing,
   type PlanStorage,
@@ -25,7 +26,7 @@ export class MemoryStorage implements PlanStorage {
   async savePlan(plan: Plan, knownRevision: number | null): Promise<SaveOutcome> {
     const stored = this.#plans.get(plan.id)
     if (stored !== undefined && stored.revision !== knownRevision) {
-      return { kind: 'conflict', theirSavedAtMs: stored.savedAtMs }
+      return outcomeOfMeeting(stored, plan)
     }
     const revision = (stored?.revision ?? knownRevision ?? 0) + 1
     const savedAtMs = this.#nowMs()

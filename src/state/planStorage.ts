@@ -1,5 +1,6 @@
 import type { Plan } from '../core/plan'
 import type { InputProblem } from '../core/units'
+import { sameData } from './sameData'
 
 /** A plan as it lies in the browser: not yet checked, it may be of an older or newer version. */
 export interface StoredPlan {
@@ -62,3 +63,9 @@ export const FRESH_PHOTO_MS = 3_600_000
 export const photoHashesIn = (plan: unknown): readonly string[] => [
   ...new Set(JSON.stringify(plan)?.match(/\b[0-9a-f]{64}\b/g) ?? []),
 ]
+
+/** Somebody has saved this plan in the meantime: a conflict, unless it is the very same. */
+export const outcomeOfMeeting = (stored: StoredPlan, plan: Plan): SaveOutcome =>
+  sameData(stored.plan, plan)
+    ? { kind: 'saved', revision: stored.revision, savedAtMs: stored.savedAtMs }
+    : { kind: 'conflict', theirSavedAtMs: stored.savedAtMs }

@@ -1,8 +1,5 @@
-import { createServer as createNetServer } from 'node:net'
 import { chromium, type Browser, type Page } from 'playwright-core'
-import { createServer, type ViteDevServer } from 'vite'
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest'
-import { root } from '../../.scripts/root.mjs'
 import {
   emptyFile,
   OCEAN_LOCATION,
@@ -13,37 +10,27 @@ import {
   truncatedJpeg,
 } from '../support/jpegs'
 import { reportPath } from '../support/browser'
+import { deskServer, type DeskServer } from '../support/deskServer'
 import type { Desk } from '../workers/desk'
 
 // The worker, the import and the storage of photos in a real browser, on a page of their own (tests/workers/desk.html).
 
 declare const desk: Desk
 
-let server: ViteDevServer
+let server: DeskServer
 let browser: Browser
 let page: Page
 const served = new Map<string, Uint8Array>()
 
-const freePort = (): Promise<number> =>
-  new Promise((resolve) => {
-    const probe = createNetServer().listen(0, '127.0.0.1', () => {
-      const address = probe.address()
-      probe.close(() => resolve(typeof address === 'object' && address !== null ? address.port : 0))
-    })
-  })
-
 beforeAll(async () => {
-  const port = await freePort()
-  server = await createServer({ root, logLevel: 'error', server: { host: '127.0.0.1', port, hmr: false } })
-  await server.listen()
+  server = await deskServer()
   browser = await chromium.connect(inject('browserEndpoint'))
-  page = await (await browser.newContext()).newPage()
-  await page.route('**/made/*', async (route) => {
+  const context = await browser.newContext()
+  await context.route('**/made/*', async (route) => {
     const bytes = served.get(route.request().url().split('/').at(-1) ?? '')
     await route.fulfill(bytes === undefined ? { status: 404 } : { body: Buffer.from(bytes) })
   })
-  await page.goto(`http://127.0.0.1:${port}/tests/workers/desk.html`)
-  await page.waitForFunction(() => 'desk' in globalThis)
+  page = await server.open(context)
 })
 
 afterAll(async () => {

@@ -5,8 +5,29 @@ import { vi } from 'vitest'
 import { inspectImageFile } from '../../src/core/photo'
 import type { PhotoSize } from '../../src/workers'
 
+/** Node has no localStorage: this is as much of one as the program uses. */
+class TestStorage {
+  readonly #items = new Map<string, string>()
+  get length(): number {
+    return this.#items.size
+  }
+  key(n: number): string | null {
+    return [...this.#items.keys()][n] ?? null
+  }
+  getItem(key: string): string | null {
+    return this.#items.get(key) ?? null
+  }
+  setItem(key: string, text: string): void {
+    this.#items.set(key, text)
+  }
+  removeItem(key: string): void {
+    this.#items.delete(key)
+  }
+}
+
 /** A browser that has kept nothing for us yet. */
 export function freshBrowser(): void {
+  vi.stubGlobal('localStorage', new TestStorage())
   globalThis.indexedDB = new IDBFactory()
 }
 
@@ -45,7 +66,7 @@ export function serveFiles(): void {
 async function freshModules() {
   vi.resetModules()
   vi.doMock('../../src/workers', async (load) => ({ ...(await load<object>()), PhotoClient: HeaderReader }))
-  const [plan, session, running, files, saving, bench, desk, ids] = await Promise.all([
+  const [plan, session, running, files, saving, bench, desk, ids, notes] = await Promise.all([
     import('../../src/state/planStore'),
     import('../../src/state/sessionStore'),
     import('../../src/state/run'),
@@ -54,8 +75,9 @@ async function freshModules() {
     import('../../src/state/bench'),
     import('../../src/state/storageDesk'),
     import('../../src/state/tabLink'),
+    import('../../src/state/unsavedNotes'),
   ])
-  return { ...plan, ...session, ...running, ...files, ...saving, ...bench, ...desk, ...ids }
+  return { ...plan, ...session, ...running, ...files, ...saving, ...bench, ...desk, ...ids, ...notes }
 }
 
 export type BrowserTab = Awaited<ReturnType<typeof freshModules>>

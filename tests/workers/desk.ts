@@ -1,20 +1,23 @@
 import { rectifyingTransform, rectifyInto, slabFrame, slabScaleFromMarks } from '../../src/core/photo'
-import { computePlan } from '../../src/core/plan'
-import { importPhoto, getPhotoBytes, loadDemo, photoClient } from '../../src/state/planFiles'
+import { renamePlan } from '../../src/state/commands'
+import { getPhotoBytes, hydrate, importPhoto, loadDemo, photoClient } from '../../src/state/planFiles'
 import { planStore } from '../../src/state/planStore'
-import { PhotoClient } from '../../src/workers'
+import { run } from '../../src/state/run'
+import { sessionStore } from '../../src/state/sessionStore'
 
-/** What the tests of the photo worker use in a real browser. This page is no part of the program. */
+/** What the tests of workers and storage use in a real browser. This page is no part of the program. */
 export const desk = {
-  PhotoClient,
-  computePlan,
   getPhotoBytes,
+  hydrate,
   importPhoto,
   loadDemo,
   photoClient,
   planStore,
   rectifyInto,
   rectifyingTransform,
+  renamePlan,
+  run,
+  sessionStore,
   slabFrame,
   slabScaleFromMarks,
 }

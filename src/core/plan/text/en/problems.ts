@@ -82,6 +82,8 @@ const planProblems: Readonly<Record<string, Sentence>> = {
   'plan-not-stored': () => 'This job is no longer in this browser.',
   'plan-open-elsewhere': () =>
     'This job is open in another window too. Work in one of them only; nothing is overwritten without asking.',
+  'unsaved-kept-as-copy': (say) =>
+    `“${say.text('name')}” had changes that were not saved when its window was closed, and another window has saved it since. They are kept as a copy.`,
   'plan-beyond-repair': (say) =>
     `This saved job has been changed so much that it cannot be read (${say.text('at')}). What you had open stays as it is.`,
 }
