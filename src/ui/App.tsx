@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react'
 import { useStore } from 'zustand'
+import { planStore } from '../state/planStore'
 import { sessionStore } from '../state/sessionStore'
 import { useShortcuts } from './actions/useShortcuts'
 import { LiveRegion, SlabCanvas } from './canvas'
@@ -13,6 +14,7 @@ import { Sheet, type SheetHeight } from './panels/Sheet'
 import { RunningJobs } from './RunningJobs'
 import { StageBar } from './stages/StageBar'
 import { t } from './text/t'
+import { uiStore } from './uiStore'
 import { CanvasToolbar } from './toolbar/CanvasToolbar'
 
 /** Bright mode is a matter of the whole page: the style sheets look at its root. */
@@ -23,11 +25,22 @@ function useBrightPage(): void {
   }, [bright])
 }
 
+/** Windows and history are told apart by the job's name. */
+function usePageTitle(): void {
+  const name = useStore(planStore, ({ plan }) => plan.name)
+  useEffect(() => {
+    document.title = t('page-title', { name })
+  }, [name])
+}
+
 /** The workbench: stages above, canvas in the middle, one panel of inputs and results beside it. */
 export function App() {
   const [height, setHeight] = useState<SheetHeight>('half')
+  const isReady = useStore(uiStore, (state) => state.isReady)
   useBrightPage()
+  usePageTitle()
   useShortcuts()
+  if (!isReady) return <p className="opening">{t('opening')}</p>
   return (
     <div className="workbench" data-sheet={height}>
       <Header />

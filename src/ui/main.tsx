@@ -5,12 +5,13 @@ import { hydrate } from '../state/planFiles'
 import { App } from './App'
 import { reporting } from './files/reporting'
 import { goToWork } from './stages/goToWork'
+import { setReady } from './uiStore'
 import './styles/index.css'
 
 const place = document.getElementById('root')
 if (place === null) throw new InvariantError('the page has no place for the program')
 
-void reporting(hydrate).then(goToWork)
+void reporting(hydrate).then(goToWork).finally(setReady)
 createRoot(place).render(
   <StrictMode>
     <App />

@@ -13,12 +13,16 @@ export interface Question {
 }
 
 interface UiState {
+  /** False until the last job, or the demo, lies on the bench. */
+  readonly isReady: boolean
   readonly dialog: DialogName | null
   readonly question: Question | null
 }
 
 /** What lies over the workbench: nothing else in the program needs to know. */
-export const uiStore = createStore<UiState>(() => ({ dialog: null, question: null }))
+export const uiStore = createStore<UiState>(() => ({ isReady: false, dialog: null, question: null }))
+
+export const setReady = (): void => uiStore.setState({ isReady: true })
 
 export const showDialog = (dialog: DialogName | null): void => uiStore.setState({ dialog })
 

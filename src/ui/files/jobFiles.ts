@@ -17,6 +17,7 @@ import { sessionStore, setNotice } from '../../state/sessionStore'
 import { goToWork } from '../stages/goToWork'
 import { t } from '../text/t'
 import { ask } from '../uiStore'
+import { handOut } from './handOut'
 import { pickFile } from './pickFile'
 import { reporting } from './reporting'
 
@@ -93,13 +94,7 @@ export async function replacePhotoFromDevice(): Promise<void> {
 export async function saveToDevice(): Promise<void> {
   const saved = await reporting(() => savePlanFile(planStore.getState().plan))
   if (saved === null) return
-  const address = URL.createObjectURL(saved.blob)
-  const link = document.createElement('a')
-  link.href = address
-  link.download = saved.fileName
-  link.click()
-  // The browser reads the address after the click has been handled.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000)
+  handOut(saved.blob, saved.fileName)
   if (saved.missingPhotos > 0) {
     setNotice({ code: 'photos-not-in-file', values: { count: saved.missingPhotos } })
   }

@@ -34,6 +34,7 @@ export function Menu() {
         ref={button}
         type="button"
         className="button"
+        aria-label={t('menu')}
         aria-expanded={isOpen}
         aria-controls="menu-panel"
         onClick={() => setOpen(!isOpen)}

@@ -38,6 +38,8 @@ export function ObjectList() {
                 data-object={object.key}
                 data-screen-x={at?.x}
                 data-screen-y={at?.y}
+                data-photo-x={at?.photoPx?.[0]}
+                data-photo-y={at?.photoPx?.[1]}
                 aria-pressed={isSameSelection(selection, object.selection)}
                 onClick={() => sessionStore.setState({ selection: object.selection })}
               >

@@ -1,4 +1,4 @@
-import { type PointerEvent, useRef } from 'react'
+import { type MouseEvent, type PointerEvent, useRef } from 'react'
 import { GripIcon } from '../icons'
 import { DecidingStrip } from '../strip/DecidingStrip'
 import { t } from '../text/t'
@@ -19,20 +19,22 @@ interface Props {
 const stepped = (height: SheetHeight, by: 1 | -1): SheetHeight =>
   HEIGHTS[Math.min(HEIGHTS.length - 1, Math.max(0, HEIGHTS.indexOf(height) + by))] ?? height
 
+/** The click that follows a press by mouse is the same press, ms. */
+const SAME_PRESS_MS = 700
+
 /** The button that pulls the sheet up and down on a phone: by a tap or by a pull. Hidden on larger screens. */
 function Grip({ height, onHeight }: Props) {
-  const pulledFrom = useRef<number | null>(null)
+  const press = useRef({ fromPx: 0, endedAtMs: -Infinity })
   const isUp = height === 'high'
+  const step = () => onHeight(isUp ? 'low' : stepped(height, 1))
   const onPointerUp = (event: PointerEvent<HTMLButtonElement>) => {
-    const from = pulledFrom.current
-    const pulledPx = from === null ? 0 : event.clientY - from
-    if (Math.abs(pulledPx) >= LEAST_PULL_PX) onHeight(stepped(height, pulledPx < 0 ? 1 : -1))
-    else pulledFrom.current = null
+    const pulledPx = event.clientY - press.current.fromPx
+    press.current.endedAtMs = event.timeStamp
+    if (Math.abs(pulledPx) < LEAST_PULL_PX) step()
+    else onHeight(stepped(height, pulledPx < 0 ? 1 : -1))
   }
-  const onClick = () => {
-    // The click that ends a pull has been answered by the pull.
-    if (pulledFrom.current === null) onHeight(isUp ? 'low' : stepped(height, 1))
-    pulledFrom.current = null
+  const onClick = (event: MouseEvent) => {
+    if (event.timeStamp - press.current.endedAtMs > SAME_PRESS_MS) step()
   }
   return (
     <button
@@ -41,11 +43,12 @@ function Grip({ height, onHeight }: Props) {
       aria-label={t(isUp ? 'panel-down' : 'panel-up')}
       aria-expanded={height !== 'low'}
       onPointerDown={(event) => {
-        pulledFrom.current = event.clientY
+        press.current.fromPx = event.clientY
         event.currentTarget.setPointerCapture(event.pointerId)
       }}
       onPointerUp={onPointerUp}
-      onPointerCancel={() => (pulledFrom.current = null)}
+      // Or the browser would send a click to whatever lies under the finger once the sheet has moved.
+      onTouchEnd={(event) => event.cancelable && event.preventDefault()}
       onClick={onClick}
     >
       <GripIcon isUp={isUp} />

@@ -2,6 +2,8 @@
 export const workbenchTexts = {
   'app-name': 'Waneline',
   'plan-name': 'Name of this job',
+  'page-title': ({ name }: { name: string }) => `${name} – Waneline`,
+  opening: 'Opening your last job …',
   loading: 'One moment …',
   close: 'Close',
   remove: 'Remove',
@@ -130,6 +132,9 @@ export const workbenchTexts = {
   'jobs-delete-sure': 'Delete for good?',
   'jobs-invented': 'Invented demo',
   'jobs-none': 'Nothing is kept here yet.',
+  'jobs-to-file': 'As a file',
+  'jobs-kept': 'Kept as they were',
+  'jobs-kept-note': 'Jobs and files that could not be read whole, as they came.',
   'lost-title': 'Not everything in this job could be read',
   'lost-kept': 'What was opened is kept as it was beside it; see “Jobs in this browser”.',
   'lost-read': 'I have read it',
