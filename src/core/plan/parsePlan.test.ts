@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { flatOption, flatPlan, flatPx, flatSlab } from '../../../tests/support/flatPlan'
-import { randomPlan } from '../../../tests/support/randomPlan'
+import { frozenPlan } from '../../../tests/support/frozenPlan'
 import { seededRandom } from '../../../tests/support/seededRandom'
 import { slabPoint } from '../geometry'
 import { parsePlan, type ParsedPlan } from './parsePlan'
@@ -222,7 +222,9 @@ describe('parsePlan', () => {
   })
 
   it('PLN-8 never loses the plan, and never gives an invalid one, whatever single place is spoilt', () => {
-    const random = seededRandom(20_265)
+    const seed = 20_265
+    const random = seededRandom(seed)
+    process.stdout.write(`seed ${seed}\n`)
     const nonsense = [
       null,
       -1,
@@ -238,11 +240,9 @@ describe('parsePlan', () => {
       undefined,
     ]
     let spoilt = 0
-    for (let seed = 1; seed <= 3; seed++) {
-      const plan = seed === 1 ? fullPlan() : randomPlan(seed)
+    for (const plan of [fullPlan(), frozenPlan()]) {
       for (const path of pathsOf(plan)) {
-        if (path[0] === 'format' || path[0] === 'version' || (path.length > 7 && random.next() < 0.9))
-          continue
+        if (path[0] === 'format' || path[0] === 'version') continue
         const value = nonsense[random.integer(0, nonsense.length - 1)]
         const read = parsed(edited(path, value, plan))
         spoilt++
