@@ -7,7 +7,7 @@ import {
 } from '../geometry'
 import { coverageOf, gapAreaMm2, type LaidPiece, type SideChoices } from '../layout'
 import { type Issue, issueOf } from './issue'
-import { pieceById } from './optionPieces'
+import { pieceById } from './namedPieces'
 import { type Found, ready } from './part'
 import type { CoverageResult, FootprintResult, PiecesResult, SlabShapeResult } from './planResult'
 import type { Option } from './schema'

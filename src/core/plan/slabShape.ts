@@ -1,7 +1,4 @@
 import {
-  intersectRegions,
-  isPointInRing,
-  normaliseOutline,
   type Region,
   regionsAreaMm2,
   type Ring,
@@ -10,11 +7,13 @@ import {
   type SlabPoint,
   subtractRegions,
 } from '../geometry'
-import { type SlabFrame, slabPointFromPx } from '../photo'
-import { type Issue, type IssueCode, issueOf, type PlanPath } from './issue'
+import type { SlabFrame } from '../photo'
+import { type Issue, issueOf } from './issue'
 import { blockedBy, type Found, ready } from './part'
 import type { SlabShapeResult, SlabVoid } from './planResult'
+import { ringOnSlab } from './ringOnSlab'
 import type { Trace } from './schema'
+import { voidOnSlab } from './voidOnSlab'
 
 export interface ShapeInput {
   readonly slabId: string
@@ -65,85 +64,5 @@ export function shapeOf(outline: Ring<SlabPoint>, voids: readonly SlabVoid[]): S
     woodAreaMm2: regionsAreaMm2(wood),
     lengthMm: maxX - minX,
     widthMm: maxY - minY,
-  }
-}
-
-type RingOnSlab =
-  { readonly ok: true; readonly ring: Ring<SlabPoint> } | { readonly ok: false; readonly issue: Issue }
-
-const RING_ISSUES = {
-  outline: {
-    'ring-too-few-points': 'outline-too-few-points',
-    'ring-crosses-itself': 'outline-crosses-itself',
-    'ring-no-area': 'outline-no-area',
-  },
-  void: {
-    'ring-too-few-points': 'void-too-few-points',
-    'ring-crosses-itself': 'void-crosses-itself',
-    'ring-no-area': 'void-no-area',
-  },
-} as const satisfies Record<string, Record<string, IssueCode>>
-
-function ringOnSlab(
-  slabId: string,
-  trace: Trace,
-  frame: SlabFrame,
-  what: keyof typeof RING_ISSUES,
-): RingOnSlab {
-  const severity = what === 'outline' ? 'blocker' : 'warning'
-  const at: PlanPath = ['slabs', slabId, 'traces', trace.id]
-  const points = trace.ringPx.map((px) => slabPointFromPx(frame, px))
-  // A pixel above the horizon of the slab's plane shows no place on it.
-  if (!points.flat().every(Number.isFinite))
-    return { ok: false, issue: issueOf('outline-beyond-horizon', severity, at) }
-  const normal = normaliseOutline(points)
-  if (normal.ok) return { ok: true, ring: normal.value }
-  const codes: Readonly<Record<string, IssueCode>> = RING_ISSUES[what]
-  const code = codes[normal.problem.code] ?? RING_ISSUES[what]['ring-no-area']
-  return { ok: false, issue: issueOf(code, severity, at, normal.problem.values) }
-}
-
-interface VoidContext {
-  readonly name: string
-  readonly thicknessMm: number
-  readonly frame: SlabFrame
-  readonly outline: Ring<SlabPoint>
-}
-
-function voidOnSlab(
-  slabId: string,
-  trace: Trace,
-  { name, thicknessMm, frame, outline }: VoidContext,
-): { readonly slabVoid: SlabVoid | null; readonly issues: readonly Issue[] } {
-  const at: PlanPath = ['slabs', slabId, 'traces', trace.id]
-  const found = ringOnSlab(slabId, trace, frame, 'void')
-  if (!found.ok) return { slabVoid: null, issues: [found.issue] }
-  const inside = intersectRegions([{ outer: found.ring, holes: [] }], [{ outer: outline, holes: [] }])
-  if (inside.length === 0 && !found.ring.some((point) => isPointInRing(point, outline))) {
-    return { slabVoid: null, issues: [issueOf('void-outside-slab', 'warning', at, { traceName: name })] }
-  }
-  const depth = trace.meaning.kind === 'void' ? trace.meaning.depth : { kind: 'through' as const }
-  const tooDeep = depth.kind === 'partial' && depth.depthMm > thicknessMm
-  const issues =
-    depth.kind === 'partial' && tooDeep
-      ? [
-          issueOf('void-deeper-than-slab', 'warning', at, {
-            traceName: name,
-            depthMm: depth.depthMm,
-            thicknessMm,
-          }),
-        ]
-      : []
-  const through = depth.kind === 'through' || tooDeep
-  return {
-    slabVoid: {
-      traceId: trace.id,
-      name,
-      ring: found.ring,
-      areaMm2: ringAreaMm2(found.ring),
-      depthMm: depth.kind === 'partial' && !tooDeep ? depth.depthMm : thicknessMm,
-      through,
-    },
-    issues,
   }
 }

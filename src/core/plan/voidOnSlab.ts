@@ -1,0 +1,53 @@
+import { intersectRegions, isPointInRing, type Ring, ringAreaMm2, type SlabPoint } from '../geometry'
+import type { SlabFrame } from '../photo'
+import { type Issue, issueOf, type PlanPath } from './issue'
+import type { SlabVoid } from './planResult'
+import { ringOnSlab } from './ringOnSlab'
+import type { Trace } from './schema'
+
+export interface VoidContext {
+  readonly name: string
+  readonly thicknessMm: number
+  readonly frame: SlabFrame
+  readonly outline: Ring<SlabPoint>
+}
+
+/** A void in the slab frame, and what there is to say about it; null where it cannot be one. */
+export function voidOnSlab(
+  slabId: string,
+  trace: Trace,
+  { name, thicknessMm, frame, outline }: VoidContext,
+): { readonly slabVoid: SlabVoid | null; readonly issues: readonly Issue[] } {
+  const at: PlanPath = ['slabs', slabId, 'traces', trace.id]
+  const found = ringOnSlab(slabId, trace, frame, 'void')
+  if (!found.ok) return { slabVoid: null, issues: [found.issue] }
+  const inside = intersectRegions([{ outer: found.ring, holes: [] }], [{ outer: outline, holes: [] }])
+  if (inside.length === 0 && !found.ring.some((point) => isPointInRing(point, outline))) {
+    return { slabVoid: null, issues: [issueOf('void-outside-slab', 'warning', at, { traceName: name })] }
+  }
+  const { depth, issues } = voidDepth(trace, at, { name, thicknessMm })
+  return {
+    slabVoid: {
+      traceId: trace.id,
+      name,
+      ring: found.ring,
+      areaMm2: ringAreaMm2(found.ring),
+      depthMm: depth ?? thicknessMm,
+      through: depth === null,
+    },
+    issues,
+  }
+}
+
+/** Depth of a void that does not go through; null for one that does, or that is said to be deeper than the slab. */
+function voidDepth(
+  { meaning }: Trace,
+  at: PlanPath,
+  { name, thicknessMm }: Pick<VoidContext, 'name' | 'thicknessMm'>,
+): { readonly depth: number | null; readonly issues: readonly Issue[] } {
+  if (meaning.kind !== 'void' || meaning.depth.kind === 'through') return { depth: null, issues: [] }
+  const { depthMm } = meaning.depth
+  if (depthMm <= thicknessMm) return { depth: depthMm, issues: [] }
+  const values = { traceName: name, depthMm, thicknessMm }
+  return { depth: null, issues: [issueOf('void-deeper-than-slab', 'warning', at, values)] }
+}
