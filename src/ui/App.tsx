@@ -26,11 +26,11 @@ function useBrightPage(): void {
 }
 
 /** Windows and history are told apart by the job's name. */
-function usePageTitle(): void {
+function usePageTitle(isReady: boolean): void {
   const name = useStore(planStore, ({ plan }) => plan.name)
   useEffect(() => {
-    document.title = t('page-title', { name })
-  }, [name])
+    if (isReady) document.title = t('page-title', { name })
+  }, [isReady, name])
 }
 
 /** The workbench: stages above, canvas in the middle, one panel of inputs and results beside it. */
@@ -38,7 +38,7 @@ export function App() {
   const [height, setHeight] = useState<SheetHeight>('half')
   const isReady = useStore(uiStore, (state) => state.isReady)
   useBrightPage()
-  usePageTitle()
+  usePageTitle(isReady)
   useShortcuts()
   if (!isReady) return <p className="opening">{t('opening')}</p>
   return (

@@ -3,7 +3,7 @@ import { appTest } from '../support/appTest'
 import { saveScreenshot } from '../support/browser'
 
 appTest('the page opens with its name and an empty console', async ({ desktop }) => {
-  expect(await desktop.page.title()).toBe('Waneline')
+  expect(await desktop.page.title()).toMatch(/Waneline$/)
   await desktop.page.locator('#root > *').first().waitFor()
   await saveScreenshot(desktop.page, 'smoke desktop')
 })
