@@ -3,43 +3,35 @@ import type { Point } from '../geometry'
 /** Distances shorter than this are touching, not overlapping, mm: a tenth of a thin line. */
 const TOUCH_MM = 0.01
 
-function extentAlong(points: readonly Point[], axis: Point): readonly [number, number] {
-  let [low, high] = [Infinity, -Infinity]
-  for (const [x, y] of points) {
-    const place = x * axis[0] + y * axis[1]
-    low = Math.min(low, place)
-    high = Math.max(high, place)
-  }
-  return [low, high]
-}
+/**
+ * Whether two convex figures (turned boxes, segments) share more than an edge.
+ * Method: separating axes: the upright ones first, because most figures of a sheet lie far apart, then the normals of
+ * both figures' edges; a figure of one segment brings its normal, the other one its own.
+ */
+export const convexOverlap = (a: readonly Point[], b: readonly Point[]): boolean =>
+  meetAlong(a, b, 1, 0) && meetAlong(a, b, 0, 1) && meetAcrossEdges(a, b, a) && meetAcrossEdges(a, b, b)
 
-/** Unit normals of the edges of a convex figure (a segment gives its own normal and direction). */
-function axesOf(points: readonly Point[]): readonly Point[] {
-  return points.flatMap((point, k): readonly Point[] => {
-    const next = points[(k + 1) % points.length] ?? point
+/** Whether no normal of the edges of a figure parts the two. */
+function meetAcrossEdges(a: readonly Point[], b: readonly Point[], edgesOf: readonly Point[]): boolean {
+  return edgesOf.every((point, k) => {
+    const next = edgesOf[(k + 1) % edgesOf.length] ?? point
     const [dx, dy] = [next[0] - point[0], next[1] - point[1]]
     const length = Math.hypot(dx, dy)
-    return length === 0 ? [] : [[-dy / length, dx / length]]
+    return length === 0 || meetAlong(a, b, -dy / length, dx / length)
   })
 }
 
-/**
- * Whether two convex figures (turned boxes, segments) share more than an edge.
- * Method: separating axes; a figure of one segment brings its normal, the other one its own.
- */
-export function convexOverlap(a: readonly Point[], b: readonly Point[]): boolean {
-  if (!UPRIGHT_AXES.every((axis) => meetAlong(a, b, axis))) return false
-  return [...axesOf(a), ...axesOf(b)].every((axis) => meetAlong(a, b, axis))
-}
-
-/** Looked at first: most figures of a sheet lie far apart. */
-const UPRIGHT_AXES: readonly Point[] = [
-  [1, 0],
-  [0, 1],
-]
-
-function meetAlong(a: readonly Point[], b: readonly Point[], axis: Point): boolean {
-  const [aLow, aHigh] = extentAlong(a, axis)
-  const [bLow, bHigh] = extentAlong(b, axis)
+function meetAlong(a: readonly Point[], b: readonly Point[], axisX: number, axisY: number): boolean {
+  let [aLow, aHigh, bLow, bHigh] = [Infinity, -Infinity, Infinity, -Infinity]
+  for (const [x, y] of a) {
+    const place = x * axisX + y * axisY
+    aLow = Math.min(aLow, place)
+    aHigh = Math.max(aHigh, place)
+  }
+  for (const [x, y] of b) {
+    const place = x * axisX + y * axisY
+    bLow = Math.min(bLow, place)
+    bHigh = Math.max(bHigh, place)
+  }
   return aLow < bHigh - TOUCH_MM && bLow < aHigh - TOUCH_MM
 }

@@ -68,7 +68,9 @@ describe('firstFreeText', () => {
     const style = { sizeMm: 4 }
     const [first, second] = [textItem('oak', [10, 10], style), textItem('oak', [10, 30], style)]
     const taken = [textCorners(textItem('ash', [12, 11], style))]
-    expect(firstFreeText([first, second], taken)).toBe(second)
-    expect(firstFreeText([first], taken)).toBeNull()
+    const sheet = { xMm: 0, yMm: 0, widthMm: 100, heightMm: 100 }
+    expect(firstFreeText([first, second], taken, sheet)).toBe(second)
+    expect(firstFreeText([first], taken, sheet)).toBeNull()
+    expect(firstFreeText([first, second], [], { ...sheet, yMm: 20 })).toBe(second)
   })
 })

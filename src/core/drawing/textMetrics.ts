@@ -39,7 +39,12 @@ function characterWidth(character: string, weight: TextWeight): number {
  * What the sheets write for a text: accents joined to their letters, every space a plain one, no control signs.
  * Measuring and drawing both go through it, so that they agree.
  */
-export const printableText = (text: string): string =>
+export const printableText = (text: string): string => (PLAIN.test(text) ? text : cleaned(text))
+
+/** Most texts: nothing in them needs care, and a layout measures thousands of times. */
+const PLAIN = /^[!-~]*(?: [!-~]+)*$/
+
+const cleaned = (text: string): string =>
   text
     .normalize('NFC')
     .replace(/[\s\u00a0\u2007\u2009\u202f]+/gu, ' ')

@@ -20,7 +20,7 @@ export function PrintSheets({ sheets, paper }: PrintSheetsProps) {
   return (
     <section className="sheets">
       <div className="sheets-head">
-        <button type="button" className="button" onClick={() => void printSheets()}>
+        <button type="button" className="button button-main" onClick={() => void printSheets()}>
           {sheetText.sheetPrint}
         </button>
         <span>{sheetText.sheetPrintPages({ pages: String(sheets.length) })}</span>

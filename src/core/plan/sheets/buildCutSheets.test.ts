@@ -7,6 +7,7 @@ import { computePlan } from '../computePlan'
 import { sheetText } from '../text/en/sheet'
 import { INCH, MM, SHEET_OUTLINE, sheetPlan, sheetsOf, wordsOf } from '../../../../tests/support/sheetPlan'
 import { flatSlab } from '../../../../tests/support/flatPlan'
+import { randomPlan } from '../../../../tests/support/randomPlan'
 import { verdictText } from './verdictText'
 
 const PAPERS: readonly PaperName[] = ['a4', 'letter', 'a3', 'tabloid']
@@ -234,6 +235,14 @@ describe('the sheets as things to be read', () => {
     }),
     'more cuts than the drawing can letter': manyCuts,
     'a note over pages': sheetPlan({ plan: { note: `${LONG_NAME}\n`.repeat(19).slice(0, 4000) } }),
+    'an oval table': sheetPlan({
+      option: {
+        table: {
+          ...sheetPlan().option.table,
+          outline: { kind: 'oval', lengthMm: 1900, widthMm: 800 },
+        },
+      },
+    }),
     'a live edge kept': sheetPlan({
       option: {
         table: {
@@ -265,6 +274,26 @@ describe('the sheets as things to be read', () => {
         expect(problemsOf(sheets)).toEqual([])
       }
     }
+  })
+
+  it('SHT-8 holds for 40 random legal plans (seeds 1 to 40), on A4 and Letter, in mm and inches', () => {
+    let jobs = 0
+    for (let seed = 1; seed <= 40; seed++) {
+      const plan = randomPlan(seed)
+      for (const option of plan.options) {
+        const slab = plan.slabs.find(({ id }) => id === option.footprint?.slabId)
+        if (slab === undefined) continue
+        for (const more of [
+          { paper: 'a4', display: MM } as const,
+          { paper: 'letter', display: INCH } as const,
+        ]) {
+          const sheets = sheetsOf({ plan, option, slab }, more)
+          if (sheets.length > 0) jobs++
+          expect({ seed, problems: problemsOf(sheets) }).toEqual({ seed, problems: [] })
+        }
+      }
+    }
+    expect(jobs).toBeGreaterThan(60)
   })
 
   it('SHT-8 leaves the stations to the list when they are too many to letter, and says so', () => {

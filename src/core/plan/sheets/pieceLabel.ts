@@ -1,5 +1,6 @@
 import { isPointInRegion, type Point, type Region } from '../../geometry'
 import {
+  type Box,
   type DrawItem,
   STROKES,
   type Segment,
@@ -28,28 +29,33 @@ export interface PiecePlace {
 }
 
 const NAME_ROOM_MM = 60
+const DOT_RADIUS_MM = 0.6
 const SHIFTS_MM = [0, 8, -8, 16, -16, 28, -28, 45, -45]
 const REACHES_MM = [5, 8, 11, 14]
 const SIDE_SHIFTS_MM = [-14, -8, 0, 8, 14, -22, 22]
 
 /**
  * A piece's name: inside it where it fits, level or turned; else beside it with a leader.
- * @param keepOff  what no name may touch, and lines that its ground should not break
+ * @param keepOff  what no name may touch, lines that its ground should not break, and the part of the sheet to stay in
  * @returns null when there is no room for it
  */
 export function pieceLabel(
   name: string,
   { anchor, region }: PiecePlace,
-  keepOff: { readonly taken: readonly Figure[]; readonly heavy: readonly Figure[] },
+  keepOff: {
+    readonly taken: readonly Figure[]
+    readonly heavy: readonly Figure[]
+    readonly within: Box
+  },
 ): PieceLabel | null {
+  const { within } = keepOff
   const all = [...keepOff.taken, ...keepOff.heavy]
-  const inside = firstFreeText(insideCandidates(name, anchor, region), all)
+  const inside = firstFreeText(insideCandidates(name, anchor, region), all, within)
   if (inside !== null) return { text: inside, leader: [] }
-  const beside = besideCandidates(name, anchor).filter((label) => {
-    const leader = leaderLine(anchor, label)
-    return !keepOff.taken.some((figure) => convexOverlap(leader, figure))
-  })
-  const free = firstFreeText(beside, all)
+  const isTaken = (figure: Figure): boolean => keepOff.taken.some((other) => convexOverlap(figure, other))
+  if (isTaken(dotSquare(anchor))) return null
+  const beside = besideCandidates(name, anchor).filter((label) => !isTaken(leaderLine(anchor, label)))
+  const free = firstFreeText(beside, all, within)
   return free === null ? null : { text: free, leader: leaderItems(anchor, free) }
 }
 
@@ -86,8 +92,15 @@ function leaderLine(anchor: Point, label: TextItem): Segment {
   ]
 }
 
+const dotSquare = ([x, y]: Point): Figure => [
+  [x - DOT_RADIUS_MM, y - DOT_RADIUS_MM],
+  [x + DOT_RADIUS_MM, y - DOT_RADIUS_MM],
+  [x + DOT_RADIUS_MM, y + DOT_RADIUS_MM],
+  [x - DOT_RADIUS_MM, y + DOT_RADIUS_MM],
+]
+
 /** The leader ends in a dot on the piece, as ISO 128 has one that ends within an outline. */
 const leaderItems = (anchor: Point, label: TextItem): readonly DrawItem[] => [
   { kind: 'segments', segments: [leaderLine(anchor, label)], stroke: STROKES.thin },
-  { kind: 'circle', centre: anchor, radiusMm: 0.6, stroke: null, fill: 'black' },
+  { kind: 'circle', centre: anchor, radiusMm: DOT_RADIUS_MM, stroke: null, fill: 'black' },
 ]

@@ -1,4 +1,4 @@
-import { type Point, ringBounds } from '../../geometry'
+import { type Bounds, type Point, ringBounds } from '../../geometry'
 import {
   type Box,
   type Callout,
@@ -54,10 +54,26 @@ export function slabDrawing(input: SheetInput, box: Box): SlabDrawing | null {
   if (scale === null) return null
   const view = centredView(scale, bounds, room)
   const datum = datumLine(view, bounds, DATUM_PAST_MM)
-  const lines = [...slabLines(input, view, room), ...cutLines(input, view), ...datum.items]
+  const lines = [...slabLines(input, view, drawnBox(view, bounds)), ...cutLines(input, view), ...datum.items]
   const rows = stationRows(callouts, view, { box, bounds: [bounds.minY, bounds.maxY] })
-  const labels = slabLabels(input, view, { taken: [...lines, ...rows.items], datumEnds: datum.ends })
+  const labels = slabLabels(input, view, {
+    taken: [...lines, ...rows.items],
+    datumEnds: datum.ends,
+    within: box,
+  })
   return { items: [...lines, ...rows.items, ...labels], scale, stationsShown: rows.shown }
+}
+
+/** What the drawing may take on the sheet: its bounds and the air round them, short of the texts beside it. */
+function drawnBox(view: DrawingView, { minX, minY, maxX, maxY }: Bounds): Box {
+  const [left, top] = onSheet(view, [minX, minY])
+  const [right, bottom] = onSheet(view, [maxX, maxY])
+  return {
+    xMm: left - AIR_MM,
+    yMm: top - AIR_MM,
+    widthMm: right - left + 2 * AIR_MM,
+    heightMm: bottom - top + 2 * AIR_MM,
+  }
 }
 
 interface CutEnd extends Callout {

@@ -1,5 +1,6 @@
-import type { Point } from '../../geometry'
+import { type Point, pointDistanceMm } from '../../geometry'
 import {
+  type Box,
   CAP_HEIGHT,
   type CircleItem,
   type DrawItem,
@@ -27,6 +28,8 @@ export interface LabelRoom {
   /** What is drawn already: labels keep off its texts. */
   readonly taken: readonly DrawItem[]
   readonly datumEnds: Segment
+  /** The part of the sheet that labels must stay in. */
+  readonly within: Box
 }
 
 const TAG_RADIUS_MM = 3.1
@@ -59,6 +62,7 @@ const onTheWay = ([a, b]: Segment, share: number): Point => [
 
 /** Numbers of the cuts, names of marks and pieces, the datum's name: each where it is free. Rules: SHT-3. */
 export function slabLabels(input: SheetInput, view: DrawingView, room: LabelRoom): readonly DrawItem[] {
+  const { within } = room
   const marks = input.marks.map((mark) => ({ ...mark, at: onSheet(view, mark.at) }))
   const taken: Figure[] = [
     ...room.taken.flatMap((item) => (item.kind === 'text' ? [textCorners(item)] : [])),
@@ -74,10 +78,10 @@ export function slabLabels(input: SheetInput, view: DrawingView, room: LabelRoom
     return true
   }
   const clear = (candidates: readonly TextItem[]): TextItem | null =>
-    firstFreeText(candidates, [...taken, ...heavy])
+    firstFreeText(candidates, [...taken, ...heavy], within)
   for (const cut of input.pieces.cuts) {
     // A number belongs on its cut; other labels go beside the strong lines if they can.
-    const free = firstFreeText(tagCandidates(cut, view, taken), taken)
+    const free = firstFreeText(tagCandidates(cut, view, { taken, within }), taken, within)
     if (free === null) continue
     const ground = tagGround(free)
     taken.push(square(ground.centre, TAG_RADIUS_MM))
@@ -86,14 +90,15 @@ export function slabLabels(input: SheetInput, view: DrawingView, room: LabelRoom
   for (const candidates of [
     ...marks.map(({ name, at }) => markCandidates(name, at)),
     datumCandidates(input, room.datumEnds),
+    zeroCandidates(input, onSheet(view, [0, 0]), marks),
   ]) {
-    put(clear(candidates) ?? firstFreeText(candidates, taken))
+    put(clear(candidates) ?? firstFreeText(candidates, taken, within))
   }
   for (const piece of input.pieces.pieces) {
     if (piece.use === 'table' || piece.name === '') continue
     const name = input.text.sheetPiece({ name: piece.name })
     const place = { anchor: onSheet(view, piece.anchor), region: regionOnSheet(view, piece.region) }
-    const label = pieceLabel(name, place, { taken, heavy })
+    const label = pieceLabel(name, place, { taken, heavy, within })
     if (label !== null) put(label.text, label.leader)
   }
   return [...symbols, ...labels]
@@ -104,10 +109,14 @@ const isHeavy = (item: DrawItem): boolean =>
   'stroke' in item && item.stroke !== null && item.stroke.widthMm >= STROKES.finished.widthMm
 
 /** The number of a cut in a black disc on its line; the disc keeps off what is there as well as the number. */
-function tagCandidates(cut: SetOutCut, view: DrawingView, taken: readonly Figure[]): readonly TextItem[] {
+function tagCandidates(
+  cut: SetOutCut,
+  view: DrawingView,
+  { taken, within }: { readonly taken: readonly Figure[]; readonly within: Box },
+): readonly TextItem[] {
   const line: Segment = [onSheet(view, cut.from.at), onSheet(view, cut.to.at)]
   return TAG_SHARES.map((share) => onTheWay(line, share))
-    .filter((at) => firstFreeText([discSized(at)], taken) !== null)
+    .filter((at) => firstFreeText([discSized(at)], taken, within) !== null)
     .map((at) => centredText(String(cut.number), at, { sizeMm: SIZE.figure, weight: 'bold', reversed: true }))
 }
 
@@ -138,4 +147,19 @@ function datumCandidates({ text }: SheetInput, ends: Segment): readonly TextItem
       centredText(text.sheetDatum, [x, y + rise], style),
     ]
   })
+}
+
+/** The datum's zero, unless a mark says already where it is. */
+function zeroCandidates(
+  { text }: SheetInput,
+  zero: Point,
+  marks: readonly { readonly at: Point }[],
+): readonly TextItem[] {
+  if (marks.some(({ at }) => pointDistanceMm(at, zero) < MARK_ARM_MM)) return []
+  const style = { sizeMm: SIZE.note, plate: true } as const
+  return [4, 6.5].flatMap((reach) =>
+    DIRECTIONS.map(([dx, dy]) =>
+      centredText(text.sheetZero, [zero[0] + dx * reach, zero[1] + dy * reach], style),
+    ),
+  )
 }

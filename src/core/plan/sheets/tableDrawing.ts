@@ -58,7 +58,7 @@ export function tableDrawing(input: SheetInput, box: Box): TableDrawing | null {
   const view = centredView(scale, bounds, room)
   const lines = tableLines(input, view, regions.slice(0, coverage.mainWood.length), laid, gaps)
   const dimensions = tableDimensions(input, view, bounds)
-  const labels = tableLabels(input, view, [...lines, ...dimensions])
+  const labels = tableLabels(input, view, { drawn: [...lines, ...dimensions], within: box })
   return { items: [...lines, ...dimensions, ...labels], scale }
 }
 
@@ -115,7 +115,7 @@ function tableDimensions(
     return linearDimension({ from, to, offsetMm: rowMm, text: length(toMm - fromMm), sizeMm: SIZE.figure })
   }
   const larger = (a: number, b: number): boolean => length(a) !== length(b)
-  return [
+  return textsLast([
     ...across(done.minX, done.maxX, DIMENSION_MM - 2),
     ...down(done.minY, done.maxY, DIMENSION_MM - 2),
     ...(larger(cast.maxX - cast.minX, done.maxX - done.minX)
@@ -124,17 +124,29 @@ function tableDimensions(
     ...(larger(cast.maxY - cast.minY, done.maxY - done.minY)
       ? down(cast.minY, cast.maxY, 2 * DIMENSION_MM - 3)
       : []),
-  ]
+  ])
 }
 
-function tableLabels(input: SheetInput, view: DrawingView, drawn: readonly DrawItem[]): readonly DrawItem[] {
+/** The text of a short dimension stands beyond its end, where a line of the next one may pass: the line is broken there. */
+function textsLast(items: readonly DrawItem[]): readonly DrawItem[] {
+  const lines = items.filter(({ kind }) => kind !== 'text')
+  const texts = items.filter((item) => item.kind === 'text').map((item) => ({ ...item, plate: true }))
+  return [...lines, ...texts]
+}
+
+function tableLabels(
+  input: SheetInput,
+  view: DrawingView,
+  { drawn, within }: { readonly drawn: readonly DrawItem[]; readonly within: Box },
+): readonly DrawItem[] {
   const taken: (readonly Point[])[] = drawn.flatMap((item) =>
     item.kind === 'text' ? [textCorners(item)] : [],
   )
   const edges = drawn.flatMap((item) => (item.kind === 'polygon' ? linesOf(item) : []))
   const labels: DrawItem[] = []
   const place = (candidates: readonly TextItem[]): void => {
-    const free = firstFreeText(candidates, [...taken, ...edges]) ?? firstFreeText(candidates, taken)
+    const free =
+      firstFreeText(candidates, [...taken, ...edges], within) ?? firstFreeText(candidates, taken, within)
     if (free === null) return
     taken.push(textCorners(free))
     labels.push(free)
@@ -144,7 +156,7 @@ function tableLabels(input: SheetInput, view: DrawingView, drawn: readonly DrawI
     const name = input.text.sheetPiece({ name: piece.name })
     for (const region of piece.inBlank) {
       const place = { anchor: onSheet(view, interiorPoint(region)), region: regionOnSheet(view, region) }
-      const label = pieceLabel(name, place, { taken, heavy: edges })
+      const label = pieceLabel(name, place, { taken, heavy: edges, within })
       if (label === null) continue
       taken.push(textCorners(label.text))
       labels.push(...label.leader, label.text)

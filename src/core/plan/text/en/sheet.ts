@@ -55,6 +55,7 @@ export const sheetText = {
   sheetVerdictOff: 'Not covered: the table does not lie on the slab.',
 
   sheetDatum: 'datum',
+  sheetZero: 'zero',
   sheetPiece: ({ name }: { name: string }) => `offcut ${name}`,
   sheetAlong: ({ along }: { along: string }) => `at ${along}`,
   sheetOffsetLeft: ({ offset }: { offset: string }) => `${offset} left`,
