@@ -2,14 +2,14 @@ import { clipToBox } from '../cuts'
 import {
   type Region,
   regionAreaMm2,
-  regionBounds,
   type Ring,
   ringBounds,
   subtractRegions,
   type TablePoint,
 } from '../geometry'
 import { boundsTouch } from './clipToOutline'
-import { TABLE_SIDES, type SideChoices, type TableSide } from './tableSides'
+import { sidesReached } from './formSides'
+import { TABLE_SIDES, type SideChoices } from './tableSides'
 
 /** A hole in the slab, seen from the table. */
 export interface TableVoid {
@@ -76,14 +76,5 @@ function opensOnKeptSide(
 ): (region: Region<TablePoint>) => boolean {
   const kept = TABLE_SIDES.filter((side) => sides[side].finish === 'live')
   const rim = ringBounds(blank)
-  return (region) => {
-    const bounds = regionBounds(region)
-    const reaches: Record<TableSide, boolean> = {
-      start: bounds.minX < rim.minX + 1,
-      end: bounds.maxX > rim.maxX - 1,
-      far: bounds.minY < rim.minY + 1,
-      near: bounds.maxY > rim.maxY - 1,
-    }
-    return kept.some((side) => reaches[side])
-  }
+  return (region) => sidesReached(region, rim).some((side) => kept.includes(side))
 }
