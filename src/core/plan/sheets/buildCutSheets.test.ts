@@ -122,6 +122,8 @@ describe('buildCutSheets', () => {
     // From mark A at (500, 500): 30 along and 40 across is 50 mm.
     expect(list).toContain('Zero: 50 mm from mark A')
     expect(list).toContain('The other end: 0 mm from mark B')
+    // (30, −40) to (1800, 0): √(1770² + 40²) is 1770.45 mm.
+    expect(list).toContain('Tape from zero to the other end: it must read 1770 mm.')
   })
 
   it('SHT-6 names what can hurt, and defers to the product’s own sheet', () => {

@@ -42,7 +42,14 @@ function findDatum({ datumLengthMm, marks, text, length }: SheetInput): readonly
       .slice(0, 2)
       .map(({ name, distanceMm }) => text.sheetDatumTape({ mark: name, distance: length(distanceMm) }))
       .join(', ')
-  return [text.sheetDatumTaped({ start: taped(0), end: taped(datumLengthMm) })]
+  return [
+    text.sheetDatumTaped({ start: taped(0), end: taped(datumLengthMm) }),
+    text.sheetDatumLength({
+      from: text.sheetZero,
+      to: text.sheetOtherEnd,
+      length: length(datumLengthMm),
+    }),
+  ]
 }
 
 const markAt = (marks: readonly MarkPosition[], alongMm: number): string | null =>

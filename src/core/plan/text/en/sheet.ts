@@ -56,6 +56,7 @@ export const sheetText = {
 
   sheetDatum: 'datum',
   sheetZero: 'zero',
+  sheetOtherEnd: 'the other end',
   sheetPiece: ({ name }: { name: string }) => `offcut ${name}`,
   sheetAlong: ({ along }: { along: string }) => `at ${along}`,
   sheetOffsetLeft: ({ offset }: { offset: string }) => `${offset} left`,
