@@ -76,9 +76,9 @@ export function deepest(inputs: Inputs): number {
     EXAMPLE_SHEETS.slowCasting.deepestLayerMm,
   )
   const figures: Readonly<Record<string, number | undefined>> = {
-    depth: found?.depthMm,
-    hours: found?.peak.coreHours,
-    surface: found?.peak.surfaceC,
+    depth: found.depthMm,
+    hours: found.peak?.coreHours,
+    surface: found.peak?.surfaceC,
   }
   return figures[String(inputs['figure'])] ?? NaN
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { batchDye, batchPlan, dyeSpread, workingMinutes, type BatchCase } from './batchPlan'
+import { bucketHeat } from './bucketHeat'
 import { EXAMPLE_SHEETS } from './exampleSheets'
 import { mixShares } from './mixShares'
 import { GENERIC_CHEMISTRY } from './resinChemistry'
@@ -36,13 +37,14 @@ describe('batchPlan', () => {
 
   it('RES-16 in the heat smaller batches are called for, so that each lasts as long as it is handled', () => {
     // A sheet without a working time: only the bucket's own heat limits the batch.
-    const wish = { ...base, sheet: { ...sheet, workingTime: null }, handlingMinutes: 58 }
+    const lasts = (bucketHeat(chemistry, 16.2, 27, 27).plus5Hours ?? NaN) * 60
+    const wish = { ...base, sheet: { ...sheet, workingTime: null }, handlingMinutes: lasts + 1 }
     const cool = batchPlan(wish)
     const warm = batchPlan({ ...wish, roomC: 27, resinC: 27 })
     expect(cool.count).toBe(2)
     expect(warm.count).toBeGreaterThan(2)
     expect(warm.isInTime).toBe(true)
-    expect(warm.plus5Minutes ?? Infinity).toBeGreaterThanOrEqual(58)
+    expect(warm.plus5Minutes ?? Infinity).toBeGreaterThanOrEqual(lasts + 1)
     expect(cool.plus5Minutes ?? Infinity).toBeGreaterThan(warm.plus5Minutes ?? Infinity)
   })
 

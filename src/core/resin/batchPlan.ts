@@ -1,4 +1,4 @@
-import { bucketDegree, bucketHeat, bucketHoursToDegree } from './bucketHeat'
+import { bucketDegree, bucketHoursToDegree, bucketHoursToWarm } from './bucketHeat'
 import { mixParts, type MixParts, type MixShares } from './mixShares'
 import type { ProductSheet } from './productSheet'
 import { GENERIC_CHEMISTRY, type ResinChemistry } from './resinChemistry'
@@ -47,6 +47,8 @@ export interface BatchCase {
 }
 
 const MOST_BATCHES = 40
+/** A batch counts as cool until it is so much warmer than it was mixed. */
+const GREATEST_WARMING_K = 5
 
 /**
  * Time in which a batch can be worked, minutes.
@@ -78,18 +80,27 @@ export function batchPlan(wish: BatchCase): BatchPlan {
   const totalKg = (wish.litres * density) / 1000
   const mostKg = Math.min(wish.sheet.greatestMassKg ?? Infinity, wish.bucketKg ?? Infinity)
   const least = Math.max(1, Math.ceil(totalKg / mostKg - 1e-9))
-  for (let count = least; count <= Math.max(least, MOST_BATCHES); count += 1) {
-    const found = batchesOf(wish, count, totalKg / count)
-    if (found.isInTime) return found
+  const at = (count: number): BatchPlan => batchesOf(wish, count, totalKg / count)
+  const most = Math.max(least, MOST_BATCHES)
+  const fewest = at(least)
+  // Where the smallest batches do not last either, more of them help nobody.
+  if (fewest.isInTime || !at(most).isInTime) return fewest
+  // A smaller batch never warms sooner, so the fewest that do are found by halving.
+  let [tooFew, enough] = [least, most]
+  while (enough - tooFew > 1) {
+    const middle = Math.floor((tooFew + enough) / 2)
+    if (at(middle).isInTime) enough = middle
+    else tooFew = middle
   }
-  return batchesOf(wish, least, totalKg / least)
+  return at(enough)
 }
 
 function batchesOf(wish: BatchCase, count: number, massKg: number): BatchPlan {
   const { sheet, chemistry, shares, roomC, resinC, handlingMinutes } = wish
   const litresEach = wish.litres / count
   const working = workingMinutes(sheet, chemistry, { massKg, roomC, resinC })
-  const plus5Hours = chemistry === null ? null : bucketHeat(chemistry, massKg, roomC, resinC).plus5Hours
+  const plus5Hours =
+    chemistry === null ? null : bucketHoursToWarm(chemistry, { massKg, roomC, resinC }, GREATEST_WARMING_K)
   const plus5Minutes = plus5Hours === null ? null : plus5Hours * 60
   return {
     count,

@@ -147,3 +147,22 @@ export function bucketHoursToDegree(
   })
   return found
 }
+
+/**
+ * Time until a bucket is so much warmer than the resin was when it was mixed.
+ * @returns hours; null when it is not within four days
+ */
+export function bucketHoursToWarm(
+  chemistry: ResinChemistry,
+  bucket: { readonly massKg: number; readonly roomC: number; readonly resinC: number },
+  riseK: number,
+): number | null {
+  let found: number | null = null
+  let warmestC = bucket.resinC
+  followLumped(bodyOf(chemistry, bucket.massKg, bucket.roomC, bucket.resinC), LONGEST_HOURS, (now) => {
+    warmestC = Math.max(warmestC, now.temperatureC)
+    if (now.temperatureC >= bucket.resinC + riseK) found = now.hours
+    return found !== null || (now.degree > COOLING_DEGREE && now.temperatureC < warmestC - 1)
+  })
+  return found
+}

@@ -33,7 +33,7 @@ describe('deepestLayer', () => {
   })
 
   it('RES-12 a warmer room, a wider gap and warmer resin allow less; fans allow more', () => {
-    const depth = (conditions: PourConditions): number => deepestLayer(fit, conditions, 50)?.depthMm ?? NaN
+    const depth = (conditions: PourConditions): number => deepestLayer(fit, conditions, 50).depthMm
     expect(depth(at(30))).toBeLessThan(depth(at(25)))
     expect(depth(at(25, 400))).toBeLessThan(depth(at(25, 150)))
     expect(depth({ ...at(25), resinC: 32 })).toBeLessThan(depth(at(25)))
@@ -43,10 +43,10 @@ describe('deepestLayer', () => {
   it('RES-12 the band holds the usual depth, is nothing at the reference, and grows away from it', () => {
     const band = (roomC: number): number => {
       const found = deepestLayer(fit, at(roomC), 50)
-      const [least, most] = found?.bandMm ?? [NaN, NaN]
-      expect(least).toBeLessThanOrEqual(found?.depthMm ?? NaN)
-      expect(most).toBeGreaterThanOrEqual(found?.depthMm ?? NaN)
-      return (most - least) / (found?.depthMm ?? NaN)
+      const [least, most] = found.bandMm
+      expect(least).toBeLessThanOrEqual(found.depthMm)
+      expect(most).toBeGreaterThanOrEqual(found.depthMm)
+      return (most - least) / found.depthMm
     }
     expect(band(21)).toBeLessThan(0.02)
     expect(band(30)).toBeGreaterThan(band(25))
@@ -54,20 +54,21 @@ describe('deepestLayer', () => {
 
   it('RES-12 the scaling law is within 5 % of the simulation in still air', () => {
     for (const roomC of [15, 20, 25, 30, 35, 40]) {
-      const found = deepestLayer(fit, at(roomC), 50)?.depthMm ?? NaN
+      const found = deepestLayer(fit, at(roomC), 50).depthMm
       expect(Math.abs(scaledDepthMm(fit.nominal, 50, roomC) / found - 1)).toBeLessThan(0.05)
     }
   })
 
-  it('RES-12 a narrow gap has no deepest layer, and a room as hot as the limit none either', () => {
-    expect(deepestLayer(fit, at(21, 20), 50)).toBeNull()
-    expect(deepestLayer(fit, at(75), 50)).toBeNull()
+  it('RES-12 in a narrow gap no layer is too deep; in a room as hot as the limit every layer is', () => {
+    expect(deepestLayer(fit, at(21, 20), 50)).toMatchObject({ depthMm: Infinity, peak: null })
+    expect(deepestLayer(fit, at(75), 50)).toMatchObject({ depthMm: 0, bandMm: [0, 0], peak: null })
+    expect(deepestLayer(fit, { ...at(21), resinC: 70 }, 50).bandMm[0]).toBe(0)
   })
 
   it('RES-12 the table has a line for each room, less depth from line to line', () => {
     const table = deepestByRoom(fit, 50, [18, 24, 30], { beneath: 'board-on-bench', woodWPerMK: 0.15 })
     expect(table.map(({ roomC }) => roomC)).toEqual([18, 24, 30])
-    const depths = table.map(({ still }) => still?.depthMm ?? NaN)
+    const depths = table.map(({ still }) => still.depthMm)
     expect(depths).toEqual([...depths].sort((a, b) => b - a))
   })
 })

@@ -15,45 +15,51 @@ export interface PourConditions {
   readonly widthMm: number | null
 }
 
-/** Deepest layers whose core stays at the limit, mm, before any margin. */
+/**
+ * Deepest layers whose core stays at the limit, mm, before any margin. 0: the room or the resin alone is as hot as the
+ * limit. Infinity: no layer up to 300 mm reaches it, as in a narrow gap.
+ */
 export interface DeepestLayer {
   readonly depthMm: number
   /** Over the band of activation energies. */
   readonly bandMm: readonly [least: number, greatest: number]
-  /** Peak of the deepest layer itself, usual activation energy. */
-  readonly peak: PourPeak
+  /** Peak of the deepest layer itself, usual activation energy; null where that is 0 or Infinity. */
+  readonly peak: PourPeak | null
 }
 
 const LEAST_DEPTH_LOG = Math.log(0.2)
 const GREATEST_DEPTH_LOG = Math.log(300)
 const DEPTH_TOLERANCE_LOG = 0.004
+/** A room so near to the limit leaves nothing to plan with. */
+export const LEAST_ALLOWED_RISE_K = 5
 
 /** A pour that stays at the room's temperature counts as a rise too small to matter. */
 const logRise = (riseK: number): number => Math.log(Math.max(1e-6, riseK))
 
 /**
  * The layer that just reaches the core limit in given conditions.
- * @returns mm; null where the room or the resin is not below the limit, or where no layer is too deep (up to 300 mm)
+ * @returns mm; 0 where every layer is too deep, Infinity where none is (see DeepestLayer)
  * Method: root of ln(core rise / allowed rise) over ln depth, begun from the scaling law between Frank-Kamenetskii's
  * and Semenov's: L = L₀·(T/T₀)^1.5·exp[¾(E/R)(1/T − 1/T₀)].
  * Rules: RES-12.
  */
-export function deepestLayerMm(
-  resin: FittedResin,
-  conditions: PourConditions,
-  guessMm: number,
-): number | null {
-  const baseC = meanRoomC(conditions.setting.room)
-  if (Math.max(warmestRoomC(conditions.setting.room), conditions.resinC) >= resin.coreLimitC - 1) return null
+export function deepestLayerMm(resin: FittedResin, conditions: PourConditions, guessMm: number): number {
+  const { room } = conditions.setting
+  if (Math.max(warmestRoomC(room), conditions.resinC) >= resin.coreLimitC - LEAST_ALLOWED_RISE_K) return 0
+  const baseC = meanRoomC(room)
   const allowed = Math.log(resin.coreLimitC - baseC)
-  const log = findRoot((x) => logRise(peakAt(resin, conditions, Math.exp(x)).coreC - baseC) - allowed, {
-    guess: Math.log(guessMm),
+  const excess = (depthLog: number): number =>
+    logRise(peakAt(resin, conditions, Math.exp(depthLog)).coreC - baseC) - allowed
+  const guess = Math.log(guessMm)
+  const found = findRoot(excess, {
+    guess,
     step: 0.05,
     least: LEAST_DEPTH_LOG,
     greatest: GREATEST_DEPTH_LOG,
     tolerance: DEPTH_TOLERANCE_LOG,
   })
-  return log === null ? null : Math.exp(log)
+  if (found !== null) return Math.exp(found)
+  return excess(GREATEST_DEPTH_LOG) > 0 ? 0 : Infinity
 }
 
 export function peakAt(resin: FittedResin, conditions: PourConditions, depthMm: number): PourPeak {
@@ -78,30 +84,30 @@ export function scaledDepthMm(resin: FittedResin, sheetDepthMm: number, roomC: n
  * @param sheetDepthMm  the sheet's own deepest layer: where the search begins
  * Rules: RES-12.
  */
-export function deepestLayer(
-  fit: SheetFit,
-  conditions: PourConditions,
-  sheetDepthMm: number,
-): DeepestLayer | null {
+export function deepestLayer(fit: SheetFit, conditions: PourConditions, sheetDepthMm: number): DeepestLayer {
   const roomC = meanRoomC(conditions.setting.room)
-  const depthMm = deepestLayerMm(fit.nominal, conditions, scaledDepthMm(fit.nominal, sheetDepthMm, roomC))
-  if (depthMm === null) return null
   const scaled = (resin: FittedResin): number => scaledDepthMm(resin, sheetDepthMm, roomC)
+  const depthMm = deepestLayerMm(fit.nominal, conditions, scaled(fit.nominal))
+  const isFound = depthMm > 0 && depthMm < Infinity
   const other = (resin: FittedResin): number =>
-    deepestLayerMm(resin, conditions, (depthMm * scaled(resin)) / scaled(fit.nominal)) ?? depthMm
+    deepestLayerMm(
+      resin,
+      conditions,
+      isFound ? (depthMm * scaled(resin)) / scaled(fit.nominal) : scaled(resin),
+    )
   const depths = [depthMm, other(fit.low), other(fit.high)]
   return {
     depthMm,
     bandMm: [Math.min(...depths), Math.max(...depths)],
-    peak: peakAt(fit.nominal, conditions, depthMm),
+    peak: isFound ? peakAt(fit.nominal, conditions, depthMm) : null,
   }
 }
 
 /** One line of the table of deepest layers. */
 export interface DeepestAtRoom {
   readonly roomC: number
-  readonly still: DeepestLayer | null
-  readonly fans: DeepestLayer | null
+  readonly still: DeepestLayer
+  readonly fans: DeepestLayer
 }
 
 /**
@@ -115,7 +121,7 @@ export function deepestByRoom(
   setting: Omit<PourSetting, 'room' | 'air'>,
 ): readonly DeepestAtRoom[] {
   return roomsC.map((roomC) => {
-    const at = (air: PourSetting['air']): DeepestLayer | null =>
+    const at = (air: PourSetting['air']): DeepestLayer =>
       deepestLayer(
         fit,
         {

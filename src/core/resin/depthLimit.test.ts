@@ -21,8 +21,8 @@ describe('depthLimit', () => {
   it('RES-17 in the heat the model decides, with a tenth of margin, by the worse end of the band', () => {
     const found = limit(30, 'still', false)
     expect(found.cappedBy).toBe('model')
-    expect(found.planMm).toBeCloseTo(0.9 * (found.bandMm?.[0] ?? NaN), 9)
-    expect(found.planMm).toBeLessThan(0.9 * (found.modelMm ?? NaN))
+    expect(found.planMm).toBeCloseTo(0.9 * found.bandMm[0], 9)
+    expect(found.planMm).toBeLessThan(0.9 * found.modelMm)
   })
 
   it('RES-17 cold and fans never go beyond the sheet', () => {
@@ -36,11 +36,11 @@ describe('depthLimit', () => {
     const found = limit(15, 'still', true)
     expect(found.cappedBy).toBe('model')
     expect(found.planMm).toBeGreaterThan(50)
-    expect(found.planMm).toBeCloseTo(0.9 * (found.bandMm?.[0] ?? NaN), 9)
+    expect(found.planMm).toBeCloseTo(0.9 * found.bandMm[0], 9)
   })
 
   it('RES-17 in a gap so narrow that no depth is too much the sheet decides, and with the override twice the sheet', () => {
-    expect(limit(21, 'still', false, 20)).toMatchObject({ modelMm: null, planMm: 45, cappedBy: 'sheet' })
+    expect(limit(21, 'still', false, 20)).toMatchObject({ modelMm: Infinity, planMm: 45, cappedBy: 'sheet' })
     expect(limit(21, 'still', true, 20)).toMatchObject({ planMm: 90, cappedBy: 'sheet' })
   })
 })

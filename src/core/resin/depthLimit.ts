@@ -6,9 +6,9 @@ import type { SheetFit } from './sheetFit'
 export interface DepthLimit {
   /** What the plan uses: with the margin, capped. */
   readonly planMm: number
-  /** What the model gives, before the margin; null: no depth reaches the core limit (a narrow gap). */
-  readonly modelMm: number | null
-  readonly bandMm: readonly [least: number, greatest: number] | null
+  /** What the model gives, before the margin; 0 and Infinity as in DeepestLayer. */
+  readonly modelMm: number
+  readonly bandMm: readonly [least: number, greatest: number]
   readonly sheetMm: number
   readonly cappedBy: 'sheet' | 'model'
   /** Peak of the model's own deepest layer. */
@@ -32,18 +32,15 @@ export function depthLimit(
   sheetMm: number,
   beyondSheet: boolean,
 ): DepthLimit {
-  const model = deepestLayer(fit, conditions, sheetMm)
+  const { depthMm, bandMm, peak } = deepestLayer(fit, conditions, sheetMm)
   const capMm = beyondSheet ? sheetMm * MOST_BEYOND_SHEET : sheetMm
-  const found = model === null ? NO_LIMIT : { ...model, modelMm: model.depthMm, safeMm: model.bandMm[0] }
+  const [safeMm] = bandMm
   return {
-    planMm: Math.min(found.safeMm, capMm) * DEPTH_MARGIN,
-    modelMm: found.modelMm,
-    bandMm: found.bandMm,
+    planMm: Math.min(safeMm, capMm) * DEPTH_MARGIN,
+    modelMm: depthMm,
+    bandMm,
     sheetMm,
-    cappedBy: found.safeMm < capMm ? 'model' : 'sheet',
-    peak: found.peak,
+    cappedBy: safeMm < capMm ? 'model' : 'sheet',
+    peak,
   }
 }
-
-/** In a narrow gap no depth reaches the core limit. */
-const NO_LIMIT = { modelMm: null, safeMm: Infinity, bandMm: null, peak: null } as const

@@ -1,3 +1,4 @@
+import { LEAST_ALLOWED_RISE_K } from './deepestLayer'
 import { isUsableGap } from './gapVolume'
 import { notice, when, type Notices } from './notice'
 import type { PourPlanInput } from './pourPlanInput'
@@ -73,13 +74,16 @@ export function placeNotices(input: PourPlanInput, fit: SheetFit): Notices {
   const warmest = warmestRoomC(setting.room)
   const coolest = coolestRoomC(setting.room)
   const resinC = input.resinC ?? coolest
-  const coreLimitC = fit.nominal.coreLimitC
+  const coreLimitC = Math.min(fit.nominal.coreLimitC, fit.low.coreLimitC, fit.high.coreLimitC)
   const hottest = Math.max(warmest, input.resinC ?? warmest)
   const leastRoomC = sheet.leastRoomC ?? -Infinity
   const leastResinC = sheet.leastResinC ?? -Infinity
   return [
     ...when(!fit.isExact, notice('sheet-not-reached', 'warning', { deepestLayerMm: sheet.deepestLayerMm })),
-    ...when(hottest >= coreLimitC - 1, notice('room-too-hot', 'blocker', { roomC: hottest, coreLimitC })),
+    ...when(
+      hottest >= coreLimitC - LEAST_ALLOWED_RISE_K,
+      notice('room-too-hot', 'blocker', { roomC: hottest, coreLimitC }),
+    ),
     ...when(
       coolest < leastRoomC,
       notice('room-colder-than-sheet', 'warning', { roomC: coolest, leastC: leastRoomC }),

@@ -1,4 +1,4 @@
-import type { HandLayer } from './pourPlanInput'
+import type { HandLayer, PourPlanInput } from './pourPlanInput'
 
 export interface DepthWish {
   readonly castDepthMm: number
@@ -34,4 +34,26 @@ export function layerDepths(wish: DepthWish): readonly number[] {
     }
   }
   return [...depths, ...Array.from({ length: left }, () => equalMm)]
+}
+
+/** Thinnest layer that is planned for the sake of mass where the sheet names none, mm. No source. */
+const THIN_MM = 5
+
+/**
+ * Layers needed so that none is deeper than the limit or heavier than the sheet's greatest pour; the mass is let go
+ * where its layers would get thinner than the sheet's least.
+ * @param massKg  of the whole cast; null: not known
+ * Rules: RES-17.
+ */
+export function leastLayers(
+  { sheet }: Pick<PourPlanInput, 'sheet'>,
+  massKg: number | null,
+  castDepthMm: number,
+  limitMm: number,
+): number {
+  const forDepth = Math.ceil(castDepthMm / limitMm - 1e-9)
+  if (sheet.greatestMassKg === null || massKg === null) return forDepth
+  const forMass = Math.ceil(massKg / sheet.greatestMassKg - 1e-9)
+  const leastMm = sheet.leastLayerMm ?? Math.min(THIN_MM, limitMm)
+  return castDepthMm / forMass >= leastMm ? Math.max(forDepth, forMass) : forDepth
 }

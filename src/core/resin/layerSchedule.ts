@@ -68,7 +68,10 @@ export const LONGEST_WAIT_HOURS = 504
 const TAIL_HOURS = 36
 
 /** Many thin layers do not need as many cells each; see the test of grid convergence. */
-const cellsFor = (layers: number): number => (layers <= 3 ? CELLS_PER_LAYER : layers <= 8 ? 16 : 8)
+const cellsFor = (layers: number): number => {
+  if (layers <= 3) return CELLS_PER_LAYER
+  return layers <= 8 ? 12 : 6
+}
 
 const sumOrNull = (hour: number, hours: number | null): number | null =>
   hours === null ? null : hour + hours

@@ -21,7 +21,6 @@ export const RESIN_NOTICE_CODES = [
   'densities-missing', // {}: mixing by mass (or by volume) and the weight cannot be given
   'mixed-density-disagrees', // {statedKgPerM3, foundKgPerM3}
   // the place
-  'room-figure-unusable', // {roomC}
   'room-too-hot', // {roomC, coreLimitC}
   'room-colder-than-sheet', // {roomC, leastC}
   'resin-colder-than-sheet', // {resinC, leastC}
@@ -40,6 +39,7 @@ export const RESIN_NOTICE_CODES = [
   'layer-deeper-than-limit', // {layer, depthMm, limitMm}
   'layer-thinner-than-least', // {layer, depthMm, leastMm}
   'layer-heavier-than-sheet', // {layer, massKg, greatestKg}
+  'layers-too-many', // {layers, greatest}
   'layers-do-not-add-up', // {sumMm, castDepthMm}
   'layer-runs-hot', // {layer, coreC, limitC}
   'poured-on-hot-layer', // {layer, belowC, roomC}

@@ -44,7 +44,7 @@ export interface HottestCore {
   readonly limitC: number
 }
 
-const MOST_LAYERS = 30
+export const MOST_LAYERS = 30
 /** A core this little above its limit is within the simulation's own error. */
 const OVER_TOLERANCE_K = 0.5
 /** Extra layers that are tried when the stack runs hot. */
@@ -52,8 +52,7 @@ const MOST_EXTRA = 6
 
 /**
  * Cuts the cast into layers and pours them in the model; adds a layer while any core passes its limit.
- * @param leastCount  at least so many layers, for the greatest mass in one pour
- * @returns null where the layers would be too many to plan
+ * @param leastCount  at most MOST_LAYERS; see leastLayers
  * Rules: RES-17, RES-18.
  */
 export function pourLayers(
@@ -61,10 +60,9 @@ export function pourLayers(
   wish: ScheduleCase,
   limit: DepthLimit,
   leastCount: number,
-): ScheduledPour | null {
+): ScheduledPour {
   const isFree = input.layers.every(({ depthMm, startHour }) => depthMm === null && startHour === null)
   let depths = depthsOf(input, limit, leastCount)
-  if (depths.length === 0 || depths.length > MOST_LAYERS) return null
   let pour = scheduled(input, wish, depths)
   for (let extra = 0; isFree && extra < MOST_EXTRA && isTooHot(pour.layers); extra += 1) {
     depths = depthsOf(input, limit, depths.length + 1)

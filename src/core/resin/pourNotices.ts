@@ -49,7 +49,7 @@ export interface FoundLayers {
 
 function limitNotices(input: PourPlanInput, limit: DepthLimit): Notices {
   const modelMm = limit.modelMm
-  if (modelMm === null || modelMm <= limit.sheetMm || input.beyondSheet) return []
+  if (modelMm <= limit.sheetMm || modelMm === Infinity || input.beyondSheet) return []
   return [notice('kept-to-sheet', 'note', { modelMm, sheetMm: limit.sheetMm })]
 }
 

@@ -1,13 +1,14 @@
-import { depthLimit, type DepthLimit } from './depthLimit'
+import { depthLimit } from './depthLimit'
 import type { PourConditions } from './deepestLayer'
 import { isUsableGap } from './gapVolume'
 import { heatChart } from './heatChart'
 import type { ScheduleCase } from './layerSchedule'
+import { leastLayers } from './layerDepths'
 import { layerGaps } from './layerGaps'
 import { mixShares, type MixShares } from './mixShares'
-import type { ResinNotice } from './notice'
+import { notice, type ResinNotice } from './notice'
 import { packsToBuy, type PackChoice } from './packChoice'
-import { pourLayers } from './pourLayers'
+import { MOST_LAYERS, pourLayers } from './pourLayers'
 import { inputNotices, needNotices, placeNotices } from './inputNotices'
 import { layerNotices, planNotices } from './pourNotices'
 import type { PourPlanInput } from './pourPlanInput'
@@ -123,12 +124,13 @@ function pourHeat(
     demouldHours: sheet.demouldHours,
     workHours: input.handlingMinutes / 60,
   }
-  const pour = pourLayers(input, wish, limit, countForMass(input, need, limit))
-  if (pour === null) return { value: null, notices: place }
+  const leastCount = leastLayers(input, need.massKg, input.castDepthMm, limit.planMm)
+  if (leastCount > MOST_LAYERS) return { value: null, notices: [...place, tooMany(leastCount)] }
+  const pour = pourLayers(input, wish, limit, leastCount)
   const scale = input.measuredLitres === null ? 1 : input.measuredLitres / Math.max(1e-9, whole.gapLitres)
   const layers = pour.layers.map((_, index) => layerPlan({ input, shares, fit, scale, pour }, index))
   const hours = startHours(fit, input, layers[0]?.depthMm ?? limit.planMm, conditions)
-  const thinner = thinnerCast(input, limit, layers.length)
+  const thinner = thinnerCast(input, limit, need.massKg, layers.length)
   return {
     value: {
       fit,
@@ -145,11 +147,5 @@ function pourHeat(
   }
 }
 
-/** Layers needed so that none is heavier than the sheet's greatest pour, unless they would get thinner than its least. */
-function countForMass(input: PourPlanInput, need: ResinNeed, limit: DepthLimit): number {
-  const { greatestMassKg, leastLayerMm } = input.sheet
-  if (greatestMassKg === null || need.massKg === null) return 1
-  const count = Math.ceil(need.massKg / greatestMassKg - 1e-9)
-  const least = leastLayerMm ?? Math.min(5, limit.planMm)
-  return input.castDepthMm / count >= least ? count : 1
-}
+const tooMany = (layers: number): ResinNotice =>
+  notice('layers-too-many', 'blocker', { layers: Math.min(layers, 9999), greatest: MOST_LAYERS })

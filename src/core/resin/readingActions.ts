@@ -44,7 +44,7 @@ export function readingActions(
 ): ReadingTable | null {
   const roomC = meanRoomC(conditions.setting.room)
   const depthMm = limitDepthMm ?? deepestLayerMm(resin, conditions, scaledDepthMm(resin, sheetDepthMm, roomC))
-  if (depthMm === null) return null
+  if (!(depthMm > 0 && depthMm < Infinity)) return null
   const limitSurfaceC = peakAt(resin, conditions, depthMm).surfaceC
   const runaway = followPour(resin, conditions, depthMm * RUNAWAY_SHARE)
   const hottest = runaway.reduce((best, moment) => (moment.coreC > best.coreC ? moment : best))

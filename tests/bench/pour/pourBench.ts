@@ -68,11 +68,11 @@ function tableLines(): readonly Line[] {
   return deepestByRoom(sheetFit(), sheet.deepestLayerMm, ROOMS_C, setting).map(({ roomC, still, fans }) => ({
     kind: 'deepest',
     roomC,
-    stillMm: Math.round(still?.depthMm ?? NaN),
-    stillBandMm: still?.bandMm.map(Math.round),
-    fansMm: Math.round(fans?.depthMm ?? NaN),
-    peakHours: Number(still?.peak.coreHours.toFixed(1)),
-    surfaceAtLimitC: Math.round(still?.peak.surfaceC ?? NaN),
+    stillMm: Math.round(still.depthMm),
+    stillBandMm: still.bandMm.map(Math.round),
+    fansMm: Math.round(fans.depthMm),
+    peakHours: Number(still.peak?.coreHours.toFixed(1)),
+    surfaceAtLimitC: Math.round(still.peak?.surfaceC ?? NaN),
     ok: true,
   }))
 }
