@@ -1,5 +1,3 @@
-import { InvariantError } from '../units'
-
 /** Hours are counted from midnight before the first pour, so hour 8 and hour 32 are both eight in the morning. */
 export type RoomTemperature =
   | { readonly kind: 'steady'; readonly roomC: number }
@@ -31,9 +29,3 @@ export const warmestRoomC = (room: RoomTemperature): number =>
 /** @returns the coolest of the day, °C */
 export const coolestRoomC = (room: RoomTemperature): number =>
   room.kind === 'steady' ? room.roomC : room.meanC - Math.abs(room.swingC)
-
-/** @throws InvariantError when a figure is not finite */
-export function requireRoom(room: RoomTemperature): void {
-  if (!Number.isFinite(warmestRoomC(room) + coolestRoomC(room)))
-    throw new InvariantError('room temperature must be finite', { kind: room.kind })
-}
