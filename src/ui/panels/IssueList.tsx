@@ -27,7 +27,7 @@ export function IssueList({ issues }: Props) {
         <li key={issue.id} className="issue" data-severity={issue.severity} data-code={issue.code}>
           <IssueIcon severity={issue.severity} />
           <p>{describeIssue(issue, display)}</p>
-          {(stageOfIssue(issue.code) !== stage || issue.at.length > 2) && (
+          {(stageOfIssue(issue.code) !== stage || issue.at.length > 3) && (
             <button type="button" className="button-link" onClick={() => goToIssue(issue)}>
               {t('issue-go-there')}
             </button>
