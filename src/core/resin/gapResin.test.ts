@@ -11,7 +11,6 @@ const choice: CastChoice = {
   woodAreaMm2: 1_200_000,
   lossFraction: 0.1,
   densityKgPerM3: 1100,
-  pricePerLitreCents: 1999,
 }
 const edge: GapToFill = { kind: 'edge', areaMm2: 200_000, depthMm: null }
 
@@ -37,12 +36,11 @@ describe('gapResin', () => {
     expect(found.voidLitres).toBeCloseTo(0.22, 12)
   })
 
-  it('RES-3 what is mixed is what fills and the loss, in litres, kilograms and cents', () => {
+  it('RES-3 what is mixed is what fills and the loss, in litres and kilograms', () => {
     const found = gapResin([edge], choice)
     expect(found.mixLitres).toBeCloseTo(11, 12)
     expect(found.mixKg).toBeCloseTo(12.1, 12)
-    expect(found.costCents).toBe(21_989)
-    expect(gapResin([edge], { ...choice, pricePerLitreCents: null }).costCents).toBeNull()
+    expect(gapResin([edge], { ...choice, densityKgPerM3: null }).mixKg).toBeNull()
   })
 
   it('RES-1 twice the area takes twice the resin, and more depth never less', () => {

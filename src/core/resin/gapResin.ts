@@ -15,8 +15,8 @@ export interface CastChoice {
   readonly woodAreaMm2: number
   /** Left in buckets, as a share of what fills the gaps. */
   readonly lossFraction: number
-  readonly densityKgPerM3: number
-  readonly pricePerLitreCents: number | null
+  /** Null: not known, so the weight is not either. */
+  readonly densityKgPerM3: number | null
 }
 
 export interface GapResin {
@@ -26,9 +26,7 @@ export interface GapResin {
   readonly floodLitres: number
   readonly gapLitres: number
   readonly mixLitres: number
-  readonly mixKg: number
-  /** Rounded to the cent; null without a price. */
-  readonly costCents: number | null
+  readonly mixKg: number | null
 }
 
 const MM3_PER_LITRE = 1_000_000
@@ -44,7 +42,8 @@ const MM3_PER_LITRE = 1_000_000
  */
 export function gapResin(gaps: readonly GapToFill[], choice: CastChoice): GapResin {
   const { castThicknessMm, slabThicknessMm, densityKgPerM3 } = choice
-  for (const [what, value] of Object.entries({ castThicknessMm, slabThicknessMm, densityKgPerM3 })) {
+  const figures = { castThicknessMm, slabThicknessMm, densityKgPerM3: densityKgPerM3 ?? 1 }
+  for (const [what, value] of Object.entries(figures)) {
     if (!(Number.isFinite(value) && value > 0))
       throw new InvariantError('must be more than zero', { what, value })
   }
@@ -65,8 +64,7 @@ export function gapResin(gaps: readonly GapToFill[], choice: CastChoice): GapRes
     floodLitres,
     gapLitres,
     mixLitres,
-    mixKg: (mixLitres * densityKgPerM3) / 1000,
-    costCents: choice.pricePerLitreCents === null ? null : Math.round(mixLitres * choice.pricePerLitreCents),
+    mixKg: densityKgPerM3 === null ? null : (mixLitres * densityKgPerM3) / 1000,
   }
 }
 

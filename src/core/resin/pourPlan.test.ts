@@ -97,6 +97,12 @@ describe('pourPlan', () => {
     expect(codes).toContain('beyond-sheet')
   })
 
+  it('RES-18 a start set by hand is kept, of the first layer too, and the rest follows', () => {
+    const layers = layersOf({ ...pourCase(54, settingAt(24)), layers: [hand(null, 10), hand(null, 100)] })
+    expect(layers.map(({ startHour }) => startHour)).toEqual([10, 100])
+    expect(layers.every(({ depthMm, isByHand }) => depthMm === 27 && !isByHand)).toBe(true)
+  })
+
   it('RES-8 a second layer poured on a hot first one warns', () => {
     const plan = pourPlan({ ...pourCase(100, settingAt(21)), layers: [hand(50), hand(50, 23)] })
     const about2 = plan.notices.filter(({ values }) => values['layer'] === 2).map(({ code }) => code)

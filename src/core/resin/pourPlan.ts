@@ -7,7 +7,7 @@ import { leastLayers } from './layerDepths'
 import { layerGaps } from './layerGaps'
 import { mixShares, type MixShares } from './mixShares'
 import { notice, type ResinNotice } from './notice'
-import { packsToBuy, type PackChoice } from './packChoice'
+import { packsForNeed } from './packsForNeed'
 import { MOST_LAYERS, pourLayers } from './pourLayers'
 import { inputNotices, needNotices, placeNotices } from './inputNotices'
 import { layerNotices, planNotices } from './pourNotices'
@@ -55,7 +55,7 @@ export function pourPlan(input: PourPlanInput, fit: SheetFit | null = null): Pou
     need,
     heat,
     holdDown: pieces,
-    packs: need === null ? null : packsFor(input, need),
+    packs: need === null ? null : packsForNeed(need.mixLitres, { ...input, packs: input.sheet.packs }),
   }
 }
 
@@ -82,12 +82,6 @@ function piecesHeld(
   )
 }
 
-function packsFor(input: PourPlanInput, need: ResinNeed): PackChoice | null {
-  const kinds = input.sheet.packs.filter(({ litres, priceCents }) => litres >= 0.001 && priceCents >= 0)
-  const wanted = need.mixLitres * (1 + input.packMarginFraction) - input.haveLitres
-  return wanted <= 5000 ? packsToBuy(Math.max(0, wanted), kinds) : null
-}
-
 interface HeatFound {
   readonly value: PourHeat | null
   readonly notices: readonly ResinNotice[]
@@ -101,7 +95,8 @@ function pourHeat(
   need: ResinNeed,
   given: SheetFit | null,
 ): HeatFound {
-  const { sheet, setting, firstStartHour } = input
+  const { sheet, setting } = input
+  const firstStartHour = input.layers[0]?.startHour ?? input.firstStartHour
   const fit = given ?? fitSheet(sheet, shares.mixedDensityKgPerM3)
   const place = placeNotices(input, fit)
   if (place.some(({ severity }) => severity === 'blocker')) return { value: null, notices: place }

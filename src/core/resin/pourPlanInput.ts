@@ -29,7 +29,7 @@ export interface PourPlanInput {
   readonly setting: PourSetting
   /** Null: as warm as the room. */
   readonly resinC: number | null
-  /** Hour of the first day at which the first layer is poured. */
+  /** Hour of the first day at which the first layer is poured, unless that layer's start is set by hand. */
   readonly firstStartHour: number
   readonly day: WakingDay
   /** From the first stir to the last drop of one batch. */
