@@ -191,32 +191,62 @@ function acrossMmPerPx(camera: Camera, { points, heightMm }: StraightLine): read
   })
 }
 
-/** Distances of a line's points from the straight line fitted through them on the face, over their deviations. */
-function straightness(
-  camera: Camera,
-  { points, sdPx, heightMm }: StraightLine,
-  mmPerPx: readonly number[],
-): readonly number[] {
-  const onFace = points.map((p) => planePointFromPx(camera, p, heightMm))
-  const first = onFace[0] ?? [0, 0]
-  const last = onFace.at(-1) ?? [1, 0]
+/**
+ * Distances in the photo of a line's points from the picture of the straight line fitted through them on the face,
+ * over their deviation. Counted in pixels: counted in mm, a flatter view would pass for a better one.
+ */
+function straightness(camera: Camera, line: StraightLine, mmPerPx: readonly number[]): readonly number[] {
+  const onFace = line.points.map((p) => planePointFromPx(camera, p, line.heightMm))
+  const fitted = lineThrough(onFace, mmPerPx)
+  return line.points.map((px, i) => {
+    const foot = fitted.footOf(onFace[i] ?? [0, 0])
+    const seen = pxFromPlanePoint(camera, foot, line.heightMm)
+    const next = pxFromPlanePoint(
+      camera,
+      [foot[0] + fitted.along[0], foot[1] + fitted.along[1]],
+      line.heightMm,
+    )
+    const [dx, dy] = [next[0] - seen[0], next[1] - seen[1]]
+    return ((px[1] - seen[1]) * dx - (px[0] - seen[0]) * dy) / (Math.hypot(dx, dy) * line.sdPx)
+  })
+}
+
+interface PlaneLine {
+  /** Unit vector. */
+  readonly along: Point
+  readonly footOf: (p: Point) => Point
+}
+
+/** Weighted least squares on the face: each point counts by how fine the photo is there. */
+function lineThrough(points: readonly Point[], mmPerPx: readonly number[]): PlaneLine {
+  const first = points[0] ?? [0, 0]
+  const last = points.at(-1) ?? [1, 0]
   const length = Math.hypot(last[0] - first[0], last[1] - first[1])
   const [ux, uy] = [(last[0] - first[0]) / length, (last[1] - first[1]) / length]
+  const inFrame = ([x, y]: Point): Point => [
+    ((x - first[0]) * ux + (y - first[1]) * uy) / length - 0.5,
+    (y - first[1]) * ux - (x - first[0]) * uy,
+  ]
   let [w0, w1, w2, d0, d1] = [0, 0, 0, 0, 0]
-  const placed = onFace.map((p, i) => {
-    const along = ((p[0] - first[0]) * ux + (p[1] - first[1]) * uy) / length - 0.5
-    const across = (p[1] - first[1]) * ux - (p[0] - first[0]) * uy
-    const sd = sdPx * (mmPerPx[i] ?? 1)
-    const w = 1 / (sd * sd)
+  points.forEach((p, i) => {
+    const [s, across] = inFrame(p)
+    const w = 1 / (mmPerPx[i] ?? 1) ** 2
     w0 += w
-    w1 += w * along
-    w2 += w * along * along
+    w1 += w * s
+    w2 += w * s * s
     d0 += w * across
-    d1 += w * across * along
-    return { along, across, sd }
+    d1 += w * across * s
   })
   const determinant = w0 * w2 - w1 * w1
   const level = (d0 * w2 - d1 * w1) / determinant
   const slope = (d1 * w0 - d0 * w1) / determinant
-  return placed.map((p) => (p.across - level - slope * p.along) / p.sd)
+  const run = Math.hypot(length, slope)
+  return {
+    along: [(ux * length - uy * slope) / run, (uy * length + ux * slope) / run],
+    footOf: (p) => {
+      const [s] = inFrame(p)
+      const [along, across] = [(s + 0.5) * length, level + slope * s]
+      return [first[0] + along * ux - across * uy, first[1] + along * uy + across * ux]
+    },
+  }
 }

@@ -9,10 +9,10 @@ import type { StartingView } from './startingView'
 import { startingSurface } from './startingSurface'
 
 /**
- * How a phone is held over a slab: leaning back by about half a radian off straight-from-above, give or take a third,
+ * How a phone is held over a slab: leaning back by about half a radian off straight-from-above, give or take four tenths,
  * and sideways hardly at all. A figure of our own; it only counts where the references do not tell the tilt.
  */
-const USUAL_TILT_RAD = { mean: 0.5, sd: 0.35, sidewaysSd: 0.15 }
+const USUAL_TILT_RAD = { mean: 0.5, sd: 0.4, sidewaysSd: 0.2 }
 const TRIED_TILTS_RAD = [0.2, 0.5, 0.8, 1]
 
 /**

@@ -42,19 +42,30 @@ export function profileAcross(
   })
 }
 
-/** The profile as one number: how far each colour has gone from `inside` (0) to `outside` (1). */
+/**
+ * The profile as one number: how far the light has gone from that of `inside` (0) to that of `outside` (1).
+ * Counted in light, not in stored values: blur mixes light, and in stored values a bright thing would look too large.
+ */
 export function profileBetween(
   profile: readonly Colour[],
   inside: Colour,
   outside: Colour,
 ): readonly number[] {
-  const axis = [outside[0] - inside[0], outside[1] - inside[1], outside[2] - inside[2]] as const
+  const [from, to] = [lightOf(inside), lightOf(outside)]
+  const axis = [to[0] - from[0], to[1] - from[1], to[2] - from[2]] as const
   const squared = axis[0] ** 2 + axis[1] ** 2 + axis[2] ** 2
-  return profile.map(
-    (c) =>
-      ((c[0] - inside[0]) * axis[0] + (c[1] - inside[1]) * axis[1] + (c[2] - inside[2]) * axis[2]) / squared,
-  )
+  return profile.map((colour) => {
+    const c = lightOf(colour)
+    return ((c[0] - from[0]) * axis[0] + (c[1] - from[1]) * axis[1] + (c[2] - from[2]) * axis[2]) / squared
+  })
 }
+
+/**
+ * Stored values are about the square root of light (sRGB: a power of 2.2), and phones sharpen what they store, which
+ * makes bright things look too small again. Halfway between both: what either would do wrong is halved.
+ */
+const LIGHT_POWER = 1.5
+const lightOf = ([r, g, b]: Colour): Colour => [r ** LIGHT_POWER, g ** LIGHT_POWER, b ** LIGHT_POWER]
 
 /** Half-width of the stretch whose slopes are averaged to place an edge, in samples: 2.5 px. */
 const EDGE_HALF = 5

@@ -6,7 +6,7 @@ import type { KnownLength, ScaleNetwork } from './scaleNetwork'
 /** A distance is suspected when leaving it out takes this much off Σ(residual/sd)²: 1 in 1 800 by chance (χ², 1). */
 const SUSPICION = 12
 /** Suspects whose Σ differ by less cannot be told apart: odds below about 20 to 1. */
-const TELL_APART = 6
+const TELL_APART = 2
 
 /**
  * Taped distances that do not fit the rest, by name.

@@ -4,18 +4,21 @@ import { edgePoint, type FoundEdge, findBoardEdge } from './boardEdge'
 import { type FittedLine, meetingPoint } from './fitLine'
 import type { PixelWindow } from './pixelWindow'
 import { type RefinedClick, refinedTo, unsure } from './refined'
+import type { RefinedLine } from './refineLine'
 
 export interface RefinedBoard {
   /** In the order of the clicks. */
   readonly corners: readonly RefinedClick[]
   /** Points along each side that was found: straight edges, which tell the bow of the lens. */
-  readonly sides: readonly (readonly PxPoint[])[]
+  readonly sides: readonly RefinedLine[]
 }
 
 /** A thumb (3 px) may be this far off across an edge. */
 const REACH_PX = 9
 /** Colour fringes and sharpening shift an edge a little, however well it is fitted. */
-const LEAST_SD_PX = 0.2
+const LEAST_SD_PX = 0.15
+/** Boards are sawn straight to about this, px. */
+const LEAST_SIDE_SD_PX = 0.3
 const MOST_MOVE_PX = 14
 const POINTS_PER_SIDE = 15
 
@@ -78,9 +81,12 @@ function cornerOf(
   return refinedTo(at, Math.max(LEAST_SD_PX, spread))
 }
 
-function sidePoints(edge: FoundEdge): readonly PxPoint[] {
-  return Array.from({ length: POINTS_PER_SIDE }, (_, n) => {
+/** Points on the fitted side; each stands for the cuts about it. */
+function sidePoints(edge: FoundEdge): RefinedLine {
+  const pointsPx = Array.from({ length: POINTS_PER_SIDE }, (_, n) => {
     const [x, y] = edgePoint(edge, (0.94 * (2 * n - POINTS_PER_SIDE + 1)) / (POINTS_PER_SIDE - 1))
     return pxPoint(x, y)
   })
+  const spread = edge.curve.rms / Math.sqrt(edge.curve.kept / POINTS_PER_SIDE)
+  return { pointsPx, sure: true, sdPx: Math.max(LEAST_SIDE_SD_PX, spread) }
 }

@@ -54,10 +54,10 @@ function refineInWindow(window: PixelWindow, click: PxPoint): RefinedClick | nul
 function ellipsePatches(window: PixelWindow, click: PxPoint): readonly Ellipse[] {
   const patches: Ellipse[] = []
   for (const radius of SEED_RADII_PX) {
-    for (let n = 0; n < (radius === 0 ? 1 : 8); n++) {
+    for (let n = 0; n < (radius === 0 ? 1 : 4); n++) {
       const at: Point = [
-        click[0] + radius * Math.cos((n * Math.PI) / 4),
-        click[1] + radius * Math.sin((n * Math.PI) / 4),
+        click[0] + radius * Math.cos((n * Math.PI) / 2 + radius),
+        click[1] + radius * Math.sin((n * Math.PI) / 2 + radius),
       ]
       if (patches.some((e) => isWithin(e, at))) continue
       const seed = medianColour(NEIGHBOURS.map(([dx, dy]) => colourAt(window, [at[0] + dx, at[1] + dy])))

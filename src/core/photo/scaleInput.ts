@@ -31,6 +31,8 @@ export interface ScaleInput {
   readonly tapeSdMm?: number
   /** Any points that span the slab (its outline), px: they tell its length and middle for bow and twist. */
   readonly slabSpanPx?: readonly PxPoint[]
+  /** Two points along the slab (the chalked datum), px: straightedge and winding sticks are laid along and across it. */
+  readonly slabAxisPx?: readonly [PxPoint, PxPoint]
 }
 
 export interface TapedDistance {

@@ -12,7 +12,7 @@ const CENTRE_SD_SHARE = 0.004
 const K1_SD = 0.03
 const K2_SD = 0.01
 /** No slab bends quite as the formulas do: a share of the readings stays unknown, in either mode. */
-const SHAPE_SHARE = 0.1
+const SHAPE_SHARE = 0.02
 /** The least deviation that an adjustment keeps apart from zero. */
 const LEAST_FLATNESS_SD_MM = 1e-3
 
@@ -31,8 +31,10 @@ export function scalePriors(
   const flatness = input.flatness ?? { kind: 'unknown' }
   const read =
     flatness.kind === 'read' ? flatness : { bowMm: 0, twistMm: 0, readingSdMm: DEFAULT_OUT_OF_FLAT_MM }
-  const shapeSdMm = SHAPE_SHARE * Math.hypot(read.bowMm, read.twistMm)
-  const flatnessSdMm = Math.max(Math.hypot(read.readingSdMm, shapeSdMm), LEAST_FLATNESS_SD_MM)
+  // Where the tilt is assumed, length and middle of the slab are rough, and a reading does not fix the bend.
+  const bentMm = Math.hypot(read.bowMm, read.twistMm)
+  const leastSdMm = tiltPriors === null ? LEAST_FLATNESS_SD_MM : Math.max(DEFAULT_OUT_OF_FLAT_MM, bentMm)
+  const flatnessSdMm = Math.max(Math.hypot(read.readingSdMm, SHAPE_SHARE * bentMm), leastSdMm)
   const free = { mean: 0, sd: Number.POSITIVE_INFINITY }
   return [
     ...(tiltPriors ?? [free, free]),

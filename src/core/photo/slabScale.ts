@@ -8,6 +8,7 @@ import { referenceProblems, viewProblems } from './referenceProblems'
 import { type ScaleInput, type ScaleProblem, scaleProblem } from './scaleInput'
 import { DEFAULT_CLICK_SD_PX, type ScaleNetwork, scaleNetwork } from './scaleNetwork'
 import { scalePriors } from './scalePriors'
+import { startingSurface } from './startingSurface'
 import { startingView, type StartingView } from './startingView'
 
 /**
@@ -56,7 +57,7 @@ export function slabScaleFromMarks(input: ScaleInput): SlabScaleResult {
   if (refusals.some((p) => p.severity === 'blocker')) return { scale: null, problems: refusals }
   const start = startingView(input, network)
   if (!start.ok) return { scale: null, problems: [...refusals, start.problem] }
-  const adjustment = adjustNetwork(input, network, start.value)
+  const adjustment = adjustTwice(input, network, start.value)
   if (adjustment === null) {
     return { scale: null, problems: [...refusals, scaleProblem('reference-unsolvable', 'blocker')] }
   }
@@ -69,6 +70,16 @@ export function slabScaleFromMarks(input: ScaleInput): SlabScaleResult {
     scale,
     problems: [...refusals, ...start.value.problems, ...disagreeing, ...viewProblems(input, scale)],
   }
+}
+
+/** Where the face is known to be bent, its middle and direction are read off the photo again once the camera stands. */
+function adjustTwice(input: ScaleInput, network: ScaleNetwork, start: StartingView): Adjustment | null {
+  const first = adjustNetwork(input, network, start)
+  if (first === null || input.flatness?.kind !== 'read' || start.tiltPriors !== null) return first
+  if (input.flatness.bowMm === 0 && input.flatness.twistMm === 0) return first
+  const { bowMm, twistMm } = first.camera.surface
+  const surface = { ...startingSurface(input, network, first.camera), bowMm, twistMm }
+  return adjustNetwork(input, network, { ...start, camera: { ...first.camera, surface }, marks: first.marks })
 }
 
 /** The adjustment of everything known about one photo, from a starting view. */

@@ -1,4 +1,4 @@
-import { smallestRectangle } from '../geometry'
+import { type Point, smallestRectangle } from '../geometry'
 import { type Camera, planePointFromPx, type Surface } from './camera'
 import { tripleFlatness } from './homography'
 import type { ScaleInput } from './scaleInput'
@@ -19,7 +19,7 @@ export function startingSurface(input: ScaleInput, network: ScaleNetwork, camera
   }
   if (points.length < 3 || points.every((p) => tripleFlatness(points[0], points[1], p) < LEAST_SPREAD))
     return unknown
-  const box = smallestRectangle(points)
+  const box = boxAlong(points, axisAngle(input, camera))
   const share = span.length >= 3 ? 1 : MARKS_TO_SLAB
   return {
     ...unknown,
@@ -28,6 +28,28 @@ export function startingSurface(input: ScaleInput, network: ScaleNetwork, camera
     halfLengthMm: (box.lengthMm / 2) * share,
     halfWidthMm: (box.widthMm / 2) * share,
   }
+}
+
+/** Direction of the slab's length: the datum's where it is chalked. */
+function axisAngle({ slabAxisPx }: ScaleInput, camera: Camera): number | null {
+  if (!slabAxisPx) return null
+  const [from, to] = slabAxisPx.map((px) => planePointFromPx(camera, px))
+  const angle = from && to ? Math.atan2(to[1] - from[1], to[0] - from[0]) : Number.NaN
+  return Number.isFinite(angle) ? angle : null
+}
+
+type Box = Pick<ReturnType<typeof smallestRectangle>, 'centre' | 'lengthMm' | 'widthMm' | 'angleRad'>
+
+/** The rectangle round the points along a direction, or the smallest where none is known. */
+function boxAlong(points: readonly Point[], angleRad: number | null): Box {
+  if (angleRad === null) return smallestRectangle(points)
+  const [c, s] = [Math.cos(angleRad), Math.sin(angleRad)]
+  const along = points.map((p) => p[0] * c + p[1] * s)
+  const across = points.map((p) => p[1] * c - p[0] * s)
+  const [a0, a1] = [Math.min(...along), Math.max(...along)]
+  const [b0, b1] = [Math.min(...across), Math.max(...across)]
+  const [a, b] = [(a0 + a1) / 2, (b0 + b1) / 2]
+  return { centre: [a * c - b * s, a * s + b * c], lengthMm: a1 - a0, widthMm: b1 - b0, angleRad }
 }
 
 /** Marks stand a little inside the slab's ends and edges. */
