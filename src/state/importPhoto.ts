@@ -66,7 +66,10 @@ const photoOf = (hash: string, fileName: string, facts: ImageFileFacts): Photo =
   mediaType: facts.mediaType,
   widthPx: facts.widthPx,
   heightPx: facts.heightPx,
+  focalLength35mm: facts.focalLength35mm,
+  face: 'top',
   observations: [],
+  straightLines: [],
 })
 
 /**

@@ -1,10 +1,11 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest'
+import { flatOption, flatPlan, flatPx, flatSlab } from '../../tests/support/flatPlan'
 import { blankPlan, type Plan } from '../core/plan'
 import type { Command } from './command'
-import { renamePlan, setPlanNote } from './commands'
+import { moveMark, renamePlan, setPlanNote, settleClicks } from './commands'
 import { HISTORY_LIMIT } from './history'
 import { planStore, showPlan } from './planStore'
-import { redo, run, undo } from './run'
+import { amend, redo, run, undo } from './run'
 import { sessionStore, setDraft } from './sessionStore'
 
 // The state has nothing to do with React: it must work where there is none.
@@ -91,5 +92,57 @@ describe('run, undo, redo', () => {
     expect(() => run(broken, null)).toThrow('bug')
     expect(planStore.getState().plan).toBe(START)
     expect(labels()).toEqual([])
+  })
+})
+
+describe('amend', () => {
+  const flat = flatPlan(flatSlab(), flatOption(2000, 800, { xMm: 0, yMm: 0 }))
+  const at = { slabId: 'slab', photoId: 'photo', markId: 'a' }
+  const clicked = flatPx(3, 2)
+  const found = {
+    slabId: 'slab',
+    photoId: 'photo',
+    marks: [
+      { markId: 'a', clickPx: clicked, found: { kind: 'refined', px: flatPx(0, 0), sdPx: 0.3 } as const },
+    ],
+  }
+  const markA = () => {
+    const capture = planStore.getState().plan.slabs[0]?.capture
+    return capture?.kind === 'photo' ? capture.photos[0]?.observations.find((o) => o.markId === 'a') : null
+  }
+
+  it('belongs to the step that set the thing: one undo takes back both, one redo brings back both', () => {
+    showPlan(flat, { kind: 'unsaved' })
+    run(moveMark, { ...at, atPx: clicked, sdPx: 3 })
+    amend(settleClicks, found)
+    expect(labels()).toEqual(['moveMark'])
+    expect(markA()).toMatchObject({ atPx: flatPx(0, 0), sdPx: 0.3, refinement: { clickPx: clicked } })
+    undo()
+    expect(planStore.getState().plan).toBe(flat)
+    redo()
+    expect(markA()).toMatchObject({ atPx: flatPx(0, 0), sdPx: 0.3 })
+  })
+
+  it('reaches the plans of later steps too, and a step that was undone meanwhile', () => {
+    showPlan(flat, { kind: 'unsaved' })
+    run(moveMark, { ...at, atPx: clicked, sdPx: 3 })
+    run(renamePlan, { name: 'Desk' })
+    undo()
+    amend(settleClicks, found)
+    expect(markA()).toMatchObject({ refinement: { kind: 'refined' } })
+    redo()
+    expect(planStore.getState().plan.name).toBe('Desk')
+    expect(markA()).toMatchObject({ refinement: { kind: 'refined' } })
+    undo()
+    undo()
+    expect(planStore.getState().plan).toBe(flat)
+  })
+
+  it('does nothing when the mark has moved on, or is gone', () => {
+    showPlan(flat, { kind: 'unsaved' })
+    const before = planStore.getState()
+    amend(settleClicks, { ...found, slabId: 'gone' })
+    amend(settleClicks, found)
+    expect(planStore.getState()).toBe(before)
   })
 })

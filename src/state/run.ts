@@ -1,5 +1,6 @@
+import type { Plan } from '../core/plan'
 import type { Command } from './command'
-import { redone, undone, withStep } from './history'
+import { type HistoryEntry, redone, undone, withStep } from './history'
 import { planStore } from './planStore'
 import { sessionStore } from './sessionStore'
 
@@ -24,4 +25,27 @@ export function undo(): void {
 export function redo(): void {
   endGesture()
   planStore.setState(redone(planStore.getState()))
+}
+
+/**
+ * Carries a late addition to a step into that step: what a worker finds about something that was just set. It makes no
+ * step of its own. Plans of the history that hold the same thing get it too, newest first, so that undoing and redoing
+ * later steps does not bring back the rough one.
+ */
+export function amend<Args>(command: Command<Args>, args: Args): void {
+  const state = planStore.getState()
+  const edit = (plan: Plan): Plan => command.apply(plan, args)
+  const plan = edit(state.plan)
+  const past = amended(state.past.toReversed(), edit).toReversed()
+  const future = amended(state.future, edit)
+  const isSame =
+    past.every((entry, n) => entry === state.past[n]) && future.every((entry, n) => entry === state.future[n])
+  if (plan !== state.plan || !isSame) planStore.setState({ plan, past, future })
+}
+
+/** As far as the edit finds something to do; the rest of the list does not hold the thing. */
+function amended(entries: readonly HistoryEntry[], edit: (plan: Plan) => Plan): readonly HistoryEntry[] {
+  const end = entries.findIndex(({ plan }) => edit(plan) === plan)
+  const within = end === -1 ? entries.length : end
+  return entries.map((entry, n) => (n < within ? { ...entry, plan: edit(entry.plan) } : entry))
 }

@@ -132,7 +132,7 @@ describe('the view from straight above', () => {
         if (photo === undefined) throw new Error('no photo')
         const scaled = desk.slabScaleFromMarks({
           ...slab,
-          observations: photo.observations,
+          observations: photo.observations.map(({ markId, atPx }) => ({ markId, atPx })),
           imageWidthPx: photo.widthPx,
           imageHeightPx: photo.heightPx,
         })

@@ -77,7 +77,13 @@ describe('a new reference', () => {
           capture: {
             ...slab.capture,
             photos: [
-              { ...photo, observations: [...photo.observations, { markId: 'e', atPx: flatPx(400, 300) }] },
+              {
+                ...photo,
+                observations: [
+                  ...photo.observations,
+                  { markId: 'e', atPx: flatPx(400, 300), sdPx: null, refinement: { kind: 'none' as const } },
+                ],
+              },
             ],
           },
         },

@@ -49,7 +49,15 @@ export function flatSlab(more: FlatSlab = {}): Slab {
     mediaType: 'image/jpeg' as const,
     widthPx: 3000,
     heightPx: 2000,
-    observations: MARKS.map(({ id, at }) => ({ markId: id, atPx: flatPx(at[0], at[1]) })),
+    focalLength35mm: null,
+    face: 'top' as const,
+    observations: MARKS.map(({ id, at }) => ({
+      markId: id,
+      atPx: flatPx(at[0], at[1]),
+      sdPx: null,
+      refinement: { kind: 'none' as const },
+    })),
+    straightLines: [],
   }
   const slab = blankPhotoSlab('slab', 'Flat slab', photo, more.thicknessMm ?? 50)
   const distances = MARKS.flatMap((from, i) =>

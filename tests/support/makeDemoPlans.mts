@@ -23,7 +23,7 @@ import {
   type SlabPoint,
   tablePoint,
 } from '../../src/core/geometry'
-import { withoutLocation } from '../../src/core/photo'
+import { inspectImageFile, withoutLocation } from '../../src/core/photo'
 import {
   blankOption,
   blankPhotoSlab,
@@ -138,6 +138,9 @@ function tracesOf(truth: PhotoTruth, photoId: string, roll: () => number): reado
   return [outline, ...voids]
 }
 
+/** As careful as the program's own look at the pixels round a click. */
+const CAREFUL_CLICK_SD_PX = 0.3
+
 const MARK_NAMES = ['A', 'B', 'C', 'D'] as const
 
 function slabOf(job: Job): Slab {
@@ -147,6 +150,7 @@ function slabOf(job: Job): Slab {
   const idOf = (number: string): string => `mark-${MARK_NAMES[Number(number) - 1]?.toLowerCase() ?? number}`
   const photoId = 'photo'
   const bytes = withoutLocation(readPhotoBytes(job.photo))
+  const facts = inspectImageFile(bytes)
   const photo = {
     id: photoId,
     hash: bytesToHex(sha256(bytes)),
@@ -154,7 +158,15 @@ function slabOf(job: Job): Slab {
     mediaType: 'image/jpeg',
     widthPx: truth.photo.width_px,
     heightPx: truth.photo.height_px,
-    observations: marks.centers_px.map((at, n) => ({ markId: idOf(String(n + 1)), atPx: clicked(at) })),
+    focalLength35mm: facts.ok ? facts.value.focalLength35mm : null,
+    face: 'top',
+    observations: marks.centers_px.map((at, n) => ({
+      markId: idOf(String(n + 1)),
+      atPx: clicked(at),
+      sdPx: CAREFUL_CLICK_SD_PX,
+      refinement: { kind: 'none' as const },
+    })),
+    straightLines: [],
   } as const
   const [fromX, toX] = job.datumXMm
   return {

@@ -71,6 +71,8 @@ const blankSlab = (id: string, name: string, thicknessMm: number, capture: Slab[
   marks: [],
   tapedDistances: [],
   boards: [],
+  rules: [],
+  flatness: { kind: 'unknown' },
   capture,
 })
 

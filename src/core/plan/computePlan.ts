@@ -7,9 +7,10 @@ import { optionResin } from './optionResin'
 import { after, blockedBy, type Found, type Part, ready } from './part'
 import type { FootprintResult, OptionResult, PlanResult, SlabResult, SlabShapeResult } from './planResult'
 import { rememberRecent } from './rememberRecent'
-import type { Option, Plan, Slab } from './schema'
-import { slabScalePart } from './slabScalePart'
+import type { Option, Photo, Plan, Slab, Trace } from './schema'
+import { type ScalePartInput, slabScalePart } from './slabScalePart'
 import { slabShape } from './slabShape'
+import { spanText } from './slabSpan'
 import { stationsShape } from './stationsShape'
 
 /** Results kept per part: more than the slabs and options of a long job, few enough to forget what was dragged past. */
@@ -49,13 +50,15 @@ const shapeFigures = rememberRecent(slabShape, SLABS_KEPT)
 const slabFigures = rememberRecent(slabFiguresOf, SLABS_KEPT)
 
 function slabFiguresOf({ slab }: { readonly slab: Slab }): Figures<SlabResult> {
-  const { id: slabId, capture, marks, tapedDistances, boards, thicknessMm } = slab
+  const { id: slabId, capture, marks, tapedDistances, boards, rules, flatness, thicknessMm } = slab
   if (capture.kind === 'stations') {
     const { part, issues } = stationsShape(slabId, capture.stations)
     return { result: { slabId, scale: { state: 'blocked', because: [] }, shape: part }, issues }
   }
   const photo = capture.photos[0] ?? null
-  const scale = scaleFigures({ slabId, marks, tapedDistances, boards, photo, datum: capture.datum })
+  const { datum } = capture
+  const span = outlineSpan(capture.traces, photo, datum)
+  const scale = scaleFigures({ slabId, marks, tapedDistances, boards, rules, flatness, photo, datum, span })
   const shape = after(scale.part, ({ photoId, frame }) =>
     shapeFigures({ slabId, thicknessMm, traces: capture.traces, photoId, frame }),
   )
@@ -63,6 +66,15 @@ function slabFiguresOf({ slab }: { readonly slab: Slab }): Figures<SlabResult> {
     result: { slabId, scale: scale.part, shape: shape.part },
     issues: [...scale.issues, ...shape.issues],
   }
+}
+
+function outlineSpan(
+  traces: readonly Trace[],
+  photo: Photo | null,
+  datum: ScalePartInput['datum'],
+): string | null {
+  const outline = traces.find(({ meaning, photoId }) => meaning.kind === 'outline' && photoId === photo?.id)
+  return outline === undefined || photo === null ? null : spanText({ ringPx: outline.ringPx, photo, datum })
 }
 
 interface OptionInput {

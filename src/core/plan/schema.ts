@@ -42,7 +42,31 @@ const board = z.strictObject({
   widthMm: lengthMm,
 })
 
-const observation = z.strictObject({ markId: id, atPx: pxPair })
+/** A rule, folding rule or batten lying on the slab: two marks at its ends; their height is its thickness. */
+const rule = z.strictObject({ id, name: shortText, endIds: z.tuple([id, id]), lengthMm })
+
+const sdPx = z.nullable(z.number().check(z.positive(), z.maximum(1000)))
+
+const observation = z.strictObject({
+  markId: id,
+  atPx: pxPair,
+  /** Standard deviation of `atPx`, photo px, from the zoom at which it was set or from the refinement; null: not known. */
+  sdPx,
+  /** What the program made of the maker's click. `kept`: the maker wants it where it was set. */
+  refinement: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('none') }),
+    z.strictObject({ kind: z.literal('refined'), clickPx: pxPair, clickSdPx: sdPx }),
+    z.strictObject({ kind: z.literal('unsure') }),
+    z.strictObject({ kind: z.literal('kept') }),
+  ]),
+})
+
+/** Points along something straight on the slab's face (chalk line, track): what is left of a bend is the lens's bow. */
+const straightLine = z.strictObject({
+  id,
+  pointsPx: z.array(pxPair).check(z.maxLength(200)),
+  sdPx,
+})
 
 const photo = z.strictObject({
   id,
@@ -52,8 +76,24 @@ const photo = z.strictObject({
   mediaType: z.enum(['image/jpeg', 'image/png', 'image/webp']),
   widthPx: z.int().check(z.positive(), z.maximum(65_535)),
   heightPx: z.int().check(z.positive(), z.maximum(65_535)),
+  /** From the file, as if on 35 mm film; null where it says nothing. Believed a little, never required. */
+  focalLength35mm: z.nullable(z.number().check(z.positive(), z.maximum(2000))),
+  /** Which face of the slab is seen. A later photo of the underside shows the slab mirrored. */
+  face: z.enum(['top', 'underside']),
   observations: z.array(observation),
+  straightLines: z.array(straightLine).check(z.maxLength(50)),
 })
+
+/** How flat the face is known to be: bow by a straightedge along it, twist by winding sticks at its ends. */
+const flatness = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('unknown') }),
+  z.strictObject({
+    kind: z.literal('read'),
+    bowMm: z.number().check(z.minimum(-500), z.maximum(500)),
+    twistMm: z.number().check(z.minimum(-500), z.maximum(500)),
+    readingSdMm: z.number().check(z.minimum(0), z.maximum(100)),
+  }),
+])
 
 const voidDepth = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('through') }),
@@ -99,6 +139,8 @@ const slab = z.strictObject({
   marks: z.array(mark),
   tapedDistances: z.array(tapedDistance),
   boards: z.array(board),
+  rules: z.array(rule),
+  flatness,
   capture,
 })
 

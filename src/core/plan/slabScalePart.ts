@@ -2,6 +2,7 @@ import { pointDistanceMm, slabPoint } from '../geometry'
 import {
   planePointOf,
   pxFromSlabPoint,
+  type ScaleInput,
   type ScaleProblem,
   type SlabFrame,
   slabFrame,
@@ -13,6 +14,7 @@ import { type Issue, issueOf } from './issue'
 import { blockedBy, type Found, ready } from './part'
 import type { MarkPosition, SlabScaleResult, TapedDistanceCheck } from './planResult'
 import type { Photo, Slab } from './schema'
+import { spanPoints } from './slabSpan'
 
 type Datum = NonNullable<Extract<Slab['capture'], { kind: 'photo' }>['datum']>
 
@@ -21,6 +23,10 @@ export interface ScalePartInput {
   readonly marks: Slab['marks']
   readonly tapedDistances: Slab['tapedDistances']
   readonly boards: Slab['boards']
+  readonly rules: Slab['rules']
+  readonly flatness: Slab['flatness']
+  /** How far the outline reaches (`spanText`); null while nothing is traced. */
+  readonly span: string | null
   readonly photo: Photo | null
   readonly datum: Datum | null
 }
@@ -30,14 +36,7 @@ export function slabScalePart(input: ScalePartInput): Found<SlabScaleResult> {
   const at = ['slabs', input.slabId]
   const { photo, datum } = input
   if (photo === null) return blockedBy([issueOf('scale-no-photo', 'blocker', at)])
-  const { scale, problems } = slabScaleFromMarks({
-    marks: input.marks,
-    tapedDistances: input.tapedDistances,
-    boards: input.boards,
-    observations: photo.observations,
-    imageWidthPx: photo.widthPx,
-    imageHeightPx: photo.heightPx,
-  })
+  const { scale, problems } = slabScaleFromMarks(scaleInputOf(input, photo))
   const issues = problems.map((found) => scaleIssue(found, input))
   if (scale === null) return blockedBy(issues)
   if (datum === null) return blockedBy([...issues, issueOf('scale-datum-missing', 'blocker', at)])
@@ -47,6 +46,35 @@ export function slabScalePart(input: ScalePartInput): Found<SlabScaleResult> {
     return blockedBy([...issues, issue])
   }
   return ready(scaleResult(input, photo, datum, { scale, frame: frame.value }), issues)
+}
+
+/** What core/photo is told of a slab and its photo; a rule's length is a taped distance between its ends. */
+export function scaleInputOf(input: ScalePartInput, photo: Photo): ScaleInput {
+  const { datum, span } = input
+  return {
+    marks: input.marks,
+    tapedDistances: [
+      ...input.tapedDistances,
+      ...input.rules.map(({ id, endIds, lengthMm }) => ({ id, markIds: endIds, lengthMm })),
+    ],
+    boards: input.boards,
+    observations: photo.observations.map(({ markId, atPx, sdPx }) => ({
+      markId,
+      atPx,
+      ...(sdPx === null ? {} : { sdPx }),
+    })),
+    imageWidthPx: photo.widthPx,
+    imageHeightPx: photo.heightPx,
+    focalLength35mm: photo.focalLength35mm,
+    straightLines: photo.straightLines.map(({ id, pointsPx, sdPx }) => ({
+      id,
+      pointsPx,
+      ...(sdPx === null ? {} : { sdPx }),
+    })),
+    flatness: input.flatness,
+    ...(span === null ? {} : { slabSpanPx: spanPoints(span) }),
+    ...(datum === null ? {} : { slabAxisPx: [datum.fromPx, datum.toPx] as const }),
+  }
 }
 
 function scaleResult(
@@ -107,14 +135,18 @@ function pxPerMmAt(frame: SlabFrame, marks: readonly MarkPosition[]): number {
 }
 
 /** A problem of the scale, placed on the plan: ids become the maker's names. */
-function scaleIssue(found: ScaleProblem, { slabId, marks, tapedDistances }: ScalePartInput): Issue {
+function scaleIssue(found: ScaleProblem, { slabId, marks, tapedDistances, rules }: ScalePartInput): Issue {
   const nameOf = (id: string): string => marks.find((mark) => mark.id === id)?.name ?? '?'
   const distanceNames = found.distanceIds.map((id) => {
+    const rule = rules.find((other) => other.id === id)
+    if (rule !== undefined) return rule.name
     const said = tapedDistances.find((distance) => distance.id === id)
     return said === undefined ? '?' : `${nameOf(said.markIds[0])}–${nameOf(said.markIds[1])}`
   })
   const first = found.distanceIds[0]
-  const at = first === undefined ? ['slabs', slabId, 'marks'] : ['slabs', slabId, 'tapedDistances', first]
+  const isRule = rules.some(({ id }) => id === first)
+  const list = isRule ? 'rules' : 'tapedDistances'
+  const at = first === undefined ? ['slabs', slabId, 'marks'] : ['slabs', slabId, list, first]
   return issueOf(found.code, found.severity, at, {
     ...found.values,
     markNames: found.markIds.map(nameOf).join(', '),

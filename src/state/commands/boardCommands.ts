@@ -3,6 +3,7 @@ import { defaultNames, type Slab } from '../../core/plan'
 import { InvariantError } from '../../core/units'
 import type { Command } from '../command'
 import { itemById, patched, patchedList, withAdded, withItem, withPhoto, withSlab } from '../planEdits'
+import { clickedAt } from './clickedAt'
 import { withoutMarks } from './markCommands'
 import { withDatumFromMarks } from './withDatumFromMarks'
 
@@ -24,6 +25,8 @@ export const layBoard: Command<
     readonly boardId: string
     readonly markIds: FourOf<string>
     readonly cornersPx: FourOf<PxPoint>
+    /** How well the hand could aim, photo px. */
+    readonly sdPx?: number
   }
 > = {
   name: 'layBoard',
@@ -43,14 +46,10 @@ export const layBoard: Command<
         heightMm: args.thicknessMm,
       }))
       const marks = corners.reduce((list, mark) => withAdded(list, mark, 'mark'), slab.marks)
-      const [first, second, third, fourth] = args.markIds
-      const [a, b, c, d] = args.cornersPx
-      const seen = [
-        { markId: first, atPx: a },
-        { markId: second, atPx: b },
-        { markId: third, atPx: c },
-        { markId: fourth, atPx: d },
-      ]
+      const seen = args.cornersPx.flatMap((atPx, n) => {
+        const markId = args.markIds[n]
+        return markId === undefined ? [] : [clickedAt(markId, atPx, args.sdPx)]
+      })
       const laid = { ...slab, marks, boards: withAdded(slab.boards, board, 'board') }
       return withDatumFromMarks(
         withPhoto(laid, args.photoId, (photo) => ({

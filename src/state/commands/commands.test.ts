@@ -14,6 +14,8 @@ const PHOTO = {
   mediaType: 'image/jpeg',
   widthPx: 4000,
   heightPx: 3000,
+  focalLength35mm: null,
+  face: 'top',
 } as const
 const S1 = { slabId: 's1' }
 const P1 = { slabId: 's1', photoId: 'p1' }

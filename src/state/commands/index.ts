@@ -8,6 +8,7 @@ export {
   setKerf,
   setLineCut,
 } from './cutCommands'
+export { addStraightLine, moveLinePoint, removeStraightLine } from './lineCommands'
 export {
   moveMark,
   nextMarkName,
@@ -37,6 +38,9 @@ export {
   renamePiece,
 } from './pieceCommands'
 export { renamePlan, setPlanNote } from './planCommands'
+export type { LookedAt, LookedAtMark } from './refineCommands'
+export { keepClick, settleClicks, settleLine } from './refineCommands'
+export { layRule, removeRule, setRule } from './ruleCommands'
 export type { SlabFacts } from './slabCommands'
 export {
   addPhotoSlab,
@@ -44,6 +48,7 @@ export {
   removeSlab,
   renameSlab,
   replacePhoto,
+  setFlatness,
   setSlabFacts,
   setStations,
 } from './slabCommands'

@@ -12,8 +12,11 @@ import {
   withSlab,
   withoutItem,
 } from '../planEdits'
+import { sameData } from '../sameData'
+import { withDatumFollowing } from './withDatumFollowing'
 import { withDatumFromMarks } from './withDatumFromMarks'
 
+type Observation = Photo['observations'][number]
 type TapedDistance = Slab['tapedDistances'][number]
 
 /** A to Z, then A2 to Z2, and so on: the first that no mark of the slab bears. */
@@ -26,11 +29,12 @@ export function nextMarkName(slab: Slab): string {
   }
 }
 
-const withObservation = (photo: Photo, markId: string, atPx: PxPoint): Photo => {
-  if (photo.observations.some((seen) => seen.markId === markId)) {
+const withObservation = (photo: Photo, seen: Observation): Photo => {
+  const { markId } = seen
+  if (photo.observations.some((other) => other.markId === markId)) {
     throw new InvariantError('mark is placed already in this photo', { markId })
   }
-  return { ...photo, observations: [...photo.observations, { markId, atPx }] }
+  return { ...photo, observations: [...photo.observations, seen] }
 }
 
 interface PlacedMark {
@@ -38,35 +42,58 @@ interface PlacedMark {
   readonly photoId: string
   readonly markId: string
   readonly atPx: PxPoint
+  /** How well the hand could aim, photo px; left out when that is not known. */
+  readonly sdPx?: number
+  /** Set step by step, to stay exactly there: the program does not look at the pixels round it. */
+  readonly isKept?: boolean
 }
+
+const placedAt = ({ atPx, sdPx, isKept }: PlacedMark): Omit<Observation, 'markId'> => ({
+  atPx,
+  sdPx: sdPx ?? null,
+  refinement: { kind: isKept === true ? 'kept' : 'none' },
+})
 
 /** A new mark, or one that the slab has already and that is not yet placed in this photo. */
 export const placeMark: Command<PlacedMark & { readonly name?: string; readonly heightMm?: number }> = {
   name: 'placeMark',
   history: 'step',
-  apply: (plan, { slabId, photoId, markId, atPx, name, heightMm }) =>
-    withSlab(plan, slabId, (slab) => {
+  apply: (plan, { name, heightMm, ...placed }) =>
+    withSlab(plan, placed.slabId, (slab) => {
+      const { markId, photoId } = placed
       const isKnown = slab.marks.some((mark) => mark.id === markId)
       const mark = { id: markId, name: name ?? nextMarkName(slab), heightMm: heightMm ?? 0 }
       const marked = isKnown ? slab : { ...slab, marks: [...slab.marks, mark] }
-      return withDatumFromMarks(withPhoto(marked, photoId, (photo) => withObservation(photo, markId, atPx)))
+      return withDatumFromMarks(
+        withPhoto(marked, photoId, (photo) => withObservation(photo, { markId, ...placedAt(placed) })),
+      )
     }),
 }
 
+/** The end of the datum that lies on the mark goes along, as long as nothing is laid on the wood. */
 export const moveMark: Command<PlacedMark> = {
   name: 'moveMark',
   history: 'step',
-  apply: (plan, { slabId, photoId, markId, atPx }) =>
-    withSlab(plan, slabId, (slab) =>
-      withPhoto(slab, photoId, (photo) => {
-        const before = photo.observations.find((seen) => seen.markId === markId)
-        if (before === undefined) throw new InvariantError('mark is not placed in this photo', { markId })
-        const after = patched(before, { atPx })
-        return after === before
-          ? photo
-          : { ...photo, observations: photo.observations.map((seen) => (seen === before ? after : seen)) }
-      }),
-    ),
+  apply: (plan, placed) =>
+    withSlab(plan, placed.slabId, (slab) => {
+      const { photoId, markId, atPx } = placed
+      const before = observationOf(slab, photoId, markId)
+      if (sameData(before.atPx, atPx)) return slab
+      const after = { ...before, ...placedAt(placed) }
+      const moved = withPhoto(slab, photoId, (photo) => ({
+        ...photo,
+        observations: photo.observations.map((seen) => (seen === before ? after : seen)),
+      }))
+      return withDatumFollowing(plan, moved, { photoId, fromPx: before.atPx, toPx: atPx })
+    }),
+}
+
+function observationOf(slab: Slab, photoId: string, markId: string): Photo['observations'][number] {
+  const photos = slab.capture.kind === 'photo' ? slab.capture.photos : []
+  const photo = photos.find(({ id }) => id === photoId)
+  const seen = photo?.observations.find((observation) => observation.markId === markId)
+  if (seen === undefined) throw new InvariantError('mark is not placed in this photo', { photoId, markId })
+  return seen
 }
 
 const withMark = (
@@ -125,6 +152,7 @@ export function withoutMarks(slab: Slab, markIds: readonly string[]): Slab {
     marks: kept(slab.marks, (mark) => isKept(mark.id)),
     tapedDistances: kept(slab.tapedDistances, (distance) => distance.markIds.every(isKept)),
     boards: kept(slab.boards, (board) => board.cornerIds.every(isKept)),
+    rules: kept(slab.rules, (rule) => rule.endIds.every(isKept)),
     capture,
   }
 }

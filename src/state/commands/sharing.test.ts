@@ -17,6 +17,8 @@ const PHOTO = {
   mediaType: 'image/jpeg',
   widthPx: 4000,
   heightPx: 3000,
+  focalLength35mm: null,
+  face: 'top',
 } as const
 
 const PLAN = frozenPlan()
@@ -121,9 +123,10 @@ const CASES: readonly Case[] = [
   ),
   does(
     commands.moveMark,
-    { ...P1, markId: 'a', atPx: at },
+    { ...P1, markId: 'a', atPx: at, sdPx: 2 },
     'slabs.s1.capture.photos.p1.observations.a.atPx.0',
     'slabs.s1.capture.photos.p1.observations.a.atPx.1',
+    'slabs.s1.capture.photos.p1.observations.a.sdPx',
   ),
   does(commands.renameMark, { ...S1, markId: 'a', name: 'Z' }, 'slabs.s1.marks.a.name'),
   does(commands.setMarkHeight, { ...S1, markId: 'a', heightMm: 3 }, 'slabs.s1.marks.a.heightMm'),
@@ -178,6 +181,100 @@ const CASES: readonly Case[] = [
       `slabs.s1.marks.${id}`,
       `slabs.s1.capture.photos.p1.observations.${id}`,
     ]),
+  ),
+  does(
+    commands.layRule,
+    {
+      ...P1,
+      ruleId: 'nr',
+      markIds: ['n1', 'n2'],
+      endsPx: [pxPoint(0, 0), pxPoint(9, 0)],
+      lengthMm: 900,
+      thicknessMm: 1,
+      name: 'Rule 2',
+    },
+    'slabs.s1.rules.nr',
+    ...['n1', 'n2'].flatMap((id) => [
+      `slabs.s1.marks.${id}`,
+      `slabs.s1.capture.photos.p1.observations.${id}`,
+    ]),
+  ),
+  does(
+    commands.setRule,
+    { ...S1, ruleId: 'rule1', lengthMm: 1001, thicknessMm: 2 },
+    'slabs.s1.rules.rule1.lengthMm',
+    'slabs.s1.marks.r1.heightMm',
+    'slabs.s1.marks.r2.heightMm',
+  ),
+  does(
+    commands.removeRule,
+    { ...S1, ruleId: 'rule1' },
+    'slabs.s1.rules.rule1',
+    ...['r1', 'r2'].flatMap((id) => [
+      `slabs.s1.marks.${id}`,
+      `slabs.s1.capture.photos.p1.observations.${id}`,
+    ]),
+  ),
+  does(
+    commands.addStraightLine,
+    { ...P1, lineId: 'l2', pointsPx: [at, pxPoint(9, 9), pxPoint(50, 50)], sdPx: 2 },
+    'slabs.s1.capture.photos.p1.straightLines.l2',
+  ),
+  does(
+    commands.moveLinePoint,
+    { ...P1, lineId: 'l1', index: 1, atPx: pxPoint(2000, 1303) },
+    'slabs.s1.capture.photos.p1.straightLines.l1.pointsPx.1.1',
+  ),
+  does(commands.removeStraightLine, { ...P1, lineId: 'l1' }, 'slabs.s1.capture.photos.p1.straightLines.l1'),
+  does(
+    commands.settleClicks,
+    {
+      ...P1,
+      marks: [
+        {
+          markId: 'a',
+          clickPx: pxPoint(600.5, 900),
+          found: { kind: 'refined', px: pxPoint(601, 900), sdPx: 0.3 },
+        },
+        // It has moved on since it was looked at.
+        { markId: 'k1', clickPx: pxPoint(1, 1), found: { kind: 'unsure' } },
+      ],
+    },
+    'slabs.s1.capture.photos.p1.observations.a.atPx.0',
+    'slabs.s1.capture.photos.p1.observations.a.sdPx',
+    'slabs.s1.capture.photos.p1.observations.a.refinement.kind',
+    'slabs.s1.capture.photos.p1.observations.a.refinement.clickPx',
+    'slabs.s1.capture.photos.p1.observations.a.refinement.clickSdPx',
+  ),
+  does(
+    commands.settleLine,
+    {
+      ...P1,
+      lineId: 'l1',
+      clicksPx: [pxPoint(500, 1300), pxPoint(2000, 1302), pxPoint(3500, 1300)],
+      pointsPx: [pxPoint(500, 1300), pxPoint(2000, 1301), pxPoint(3500, 1300)],
+      sdPx: 0.25,
+    },
+    'slabs.s1.capture.photos.p1.straightLines.l1.pointsPx.1.1',
+    'slabs.s1.capture.photos.p1.straightLines.l1.sdPx',
+  ),
+  does(
+    commands.keepClick,
+    { ...P1, markId: 'b', isKept: true },
+    'slabs.s1.capture.photos.p1.observations.b.atPx.0',
+    'slabs.s1.capture.photos.p1.observations.b.atPx.1',
+    'slabs.s1.capture.photos.p1.observations.b.sdPx',
+    'slabs.s1.capture.photos.p1.observations.b.refinement.kind',
+    'slabs.s1.capture.photos.p1.observations.b.refinement.clickPx',
+    'slabs.s1.capture.photos.p1.observations.b.refinement.clickSdPx',
+  ),
+  does(
+    commands.setFlatness,
+    { ...S1, flatness: { kind: 'unknown' } },
+    'slabs.s1.flatness.kind',
+    'slabs.s1.flatness.bowMm',
+    'slabs.s1.flatness.twistMm',
+    'slabs.s1.flatness.readingSdMm',
   ),
   does(
     commands.setDatum,
@@ -298,7 +395,7 @@ const CASES: readonly Case[] = [
 ]
 
 /** What a command is given whole, and so cannot share. */
-const GIVEN = new Set(['datum', 'ringPx', 'stations', 'markIds'])
+const GIVEN = new Set(['datum', 'ringPx', 'stations', 'markIds', 'endIds', 'pointsPx', 'refinement'])
 
 const isCommand = (value: unknown): value is Command<never> =>
   typeof value === 'object' && value !== null && 'apply' in value

@@ -34,12 +34,17 @@ const withNewSlab = (
   return { ...plan, slabs: withAdded(plan.slabs, slab, 'slab') }
 }
 
-export const addPhotoSlab: Command<NewSlab & { readonly photo: Omit<Photo, 'observations'> }> = {
+/** A photo as it was taken in: whatever was set on it elsewhere is left behind. */
+type NewPhoto = Omit<Photo, 'observations' | 'straightLines'>
+
+const unseen = (photo: NewPhoto): Photo => ({ ...photo, observations: [], straightLines: [] })
+
+export const addPhotoSlab: Command<NewSlab & { readonly photo: NewPhoto }> = {
   name: 'addPhotoSlab',
   history: 'step',
   apply: (plan, args) =>
     withNewSlab(plan, args, (name, thicknessMm) =>
-      blankPhotoSlab(args.slabId, name, { ...args.photo, observations: [] }, thicknessMm),
+      blankPhotoSlab(args.slabId, name, unseen(args.photo), thicknessMm),
     ),
 }
 
@@ -83,7 +88,7 @@ export const removeSlab: Command<{ readonly slabId: string }> = {
 /** Marks and taped distances belong to the slab and stay; what was placed in the old photo's pixels goes. */
 export const replacePhoto: Command<{
   readonly slabId: string
-  readonly photo: Omit<Photo, 'observations'>
+  readonly photo: NewPhoto
 }> = {
   name: 'replacePhoto',
   history: 'step',
@@ -91,7 +96,7 @@ export const replacePhoto: Command<{
     withSlab(plan, slabId, (slab) =>
       withPhotoCapture(slab, (capture) => ({
         ...capture,
-        photos: [{ ...photo, observations: [] }],
+        photos: [unseen(photo)],
         datum: null,
         traces: kept(capture.traces, () => false),
       })),
@@ -108,4 +113,10 @@ export const setStations: Command<{ readonly slabId: string; readonly stations: 
       if (slab.capture.kind !== 'stations') throw new InvariantError('slab has a photo', { slabId })
       return patchedList(slab, 'capture', patched(slab.capture, { stations }))
     }),
+}
+
+export const setFlatness: Command<{ readonly slabId: string; readonly flatness: Slab['flatness'] }> = {
+  name: 'setFlatness',
+  history: 'step',
+  apply: (plan, { slabId, flatness }) => withSlab(plan, slabId, (slab) => patched(slab, { flatness })),
 }

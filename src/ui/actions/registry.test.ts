@@ -16,7 +16,10 @@ const photo = {
   mediaType: 'image/jpeg',
   widthPx: 3000,
   heightPx: 2000,
+  focalLength35mm: null,
+  face: 'top',
   observations: [],
+  straightLines: [],
 } as const
 
 beforeEach(() => {

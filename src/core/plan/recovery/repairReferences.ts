@@ -51,7 +51,7 @@ function withIdsOfTheirOwn<T extends { readonly id: string; readonly name: strin
 
 const areDifferent = (ids: readonly string[]): boolean => new Set(ids).size === ids.length
 
-function repairMarks(slab: Slab, note: Note): Pick<Slab, 'marks' | 'tapedDistances' | 'boards'> {
+function repairMarks(slab: Slab, note: Note): Pick<Slab, 'marks' | 'tapedDistances' | 'boards' | 'rules'> {
   const marks = firstOfEachId(slab.marks, (mark) => note('lost-mark', mark.name, slab.name))
   const names = new Map(marks.map((mark) => [mark.id, mark.name]))
   const joinsMarks = (ids: readonly string[]): boolean =>
@@ -59,6 +59,7 @@ function repairMarks(slab: Slab, note: Note): Pick<Slab, 'marks' | 'tapedDistanc
   const noteDistance = ({ markIds }: Slab['tapedDistances'][number]): void =>
     note('lost-distance', markIds.map((id) => names.get(id) ?? id).join('–'), slab.name)
   const noteBoard = (board: Slab['boards'][number]): void => note('lost-board', board.name, slab.name)
+  const noteRule = (rule: Slab['rules'][number]): void => note('lost-rule', rule.name, slab.name)
   return {
     marks,
     tapedDistances: firstOfEachId(
@@ -68,6 +69,10 @@ function repairMarks(slab: Slab, note: Note): Pick<Slab, 'marks' | 'tapedDistanc
     boards: firstOfEachId(
       keptIf(slab.boards, ({ cornerIds }) => joinsMarks(cornerIds), noteBoard),
       noteBoard,
+    ),
+    rules: firstOfEachId(
+      keptIf(slab.rules, ({ endIds }) => joinsMarks(endIds), noteRule),
+      noteRule,
     ),
   }
 }
@@ -88,6 +93,7 @@ function repairCapture(
         ({ markId }) => marks.has(markId) && !seen.has(markId) && seen.add(markId).has(markId),
         ({ markId }) => lose('lost-observation', slab.marks.find(({ id }) => id === markId)?.name ?? markId),
       ),
+      straightLines: firstOfEachId(photo.straightLines, () => lose('lost-line', '')),
     }
   })
   const isPhoto = (photoId: string): boolean => photos.some(({ id }) => id === photoId)

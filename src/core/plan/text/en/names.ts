@@ -5,5 +5,6 @@ export const defaultNames = {
   option: (number: number) => `Option ${number}`,
   copyOf: (name: string) => `${name} (copy)`,
   boardCorner: (board: string, number: number) => `${board} ${number}`,
+  ruleEnd: (rule: string, number: number) => `${rule}, end ${number}`,
   unnamed: 'Unnamed',
 } as const
