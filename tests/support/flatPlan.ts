@@ -107,6 +107,8 @@ export function flatOption(
   const side = (finish: 'sawn' | 'filled') => ({ finish, oversizeMm: 0 })
   return {
     ...blank,
+    // Without clearance, so that a gap's litres are its area × depth and no more.
+    resin: { ...blank.resin, clearanceMm: 0 },
     table: {
       outline: { kind: 'rectangle', lengthMm, widthMm },
       thicknessMm: 40,

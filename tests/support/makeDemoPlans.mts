@@ -46,7 +46,7 @@ interface Job {
   readonly note: string
   readonly slab: Pick<Slab, 'name' | 'tag' | 'species' | 'moistureFraction' | 'priceCents'>
   readonly table: Pick<Option['table'], 'outline' | 'thicknessMm'>
-  readonly resin: Option['resin']
+  readonly castThicknessMm: number
   /** The chalked line, in the truth's frame along its x axis. */
   readonly datumXMm: readonly [number, number]
 }
@@ -60,13 +60,7 @@ const JOBS: readonly Job[] = [
     note: 'An invented job: no such library, slab, product or price exists. The photo is a rendered picture.',
     slab: { name: 'Ash slab', tag: 'W-14', species: 'ash', moistureFraction: 0.09, priceCents: 64_000 },
     table: { outline: { kind: 'rectangle', lengthMm: 2000, widthMm: 900 }, thicknessMm: 45 },
-    resin: {
-      productName: 'Casting resin (invented)',
-      castThicknessMm: 55,
-      lossFraction: 0.1,
-      densityKgPerM3: 1100,
-      pricePerLitreCents: 2_150,
-    },
+    castThicknessMm: 55,
     datumXMm: [-1_000, 980],
   },
   {
@@ -77,13 +71,7 @@ const JOBS: readonly Job[] = [
     note: 'An invented job: no such family, slab, product or price exists. The photo is a rendered picture.',
     slab: { name: 'Cherry slab', tag: 'W-9', species: 'cherry', moistureFraction: 0.1, priceCents: 52_000 },
     table: { outline: { kind: 'rectangle', lengthMm: 1800, widthMm: 800 }, thicknessMm: 36 },
-    resin: {
-      productName: 'Casting resin (invented)',
-      castThicknessMm: 42,
-      lossFraction: 0.1,
-      densityKgPerM3: 1100,
-      pricePerLitreCents: 2_150,
-    },
+    castThicknessMm: 42,
     datumXMm: [-950, 940],
   },
 ]
@@ -253,13 +241,14 @@ function templatePose(wood: readonly Region<SlabPoint>[], lengthMm: number, widt
 function planOf(job: Job): Plan {
   const slab = slabOf(job)
   const option = blankOption('option', 'Plain top')
+  const resin = { ...option.resin, castThicknessMm: job.castThicknessMm }
   const bare: Plan = {
     ...blankPlan(`demo-${job.folder}`, option.id),
     name: job.name,
     note: job.note,
     invented: true,
     slabs: [slab],
-    options: [{ ...option, table: { ...option.table, ...job.table }, resin: job.resin }],
+    options: [{ ...option, table: { ...option.table, ...job.table }, resin }],
   }
   const { outline } = job.table
   if (outline.kind !== 'rectangle') throw new Error('the demo tables are rectangles')

@@ -63,7 +63,9 @@ function randomOption(random: SeededRandom): Option {
     resin: {
       ...option.resin,
       castThicknessMm: random.next() < 0.5 ? null : random.between(10, 120),
-      pricePerLitreCents: random.next() < 0.5 ? null : random.integer(0, 10_000),
+      clearanceMm: random.next() < 0.5 ? 0 : random.between(1, 10),
+      floodMm: random.next() < 0.7 ? null : random.between(1, 5),
+      underCupMm: random.next() < 0.7 ? 0 : random.between(1, 20),
     },
   }
 }

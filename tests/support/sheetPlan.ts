@@ -25,7 +25,7 @@ export const SHEET_OUTLINE = [
  * The notch is 20 mm wide at its bottom (y = 650) and opens by 1.9 mm to each side for every mm. The blank's near side
  * (y = 705) crosses it from x = 1085.5 to 1314.5: ½ · (229 + 20) · 55 = 6847.5 mm²; the finished side (y = 700) from 1095
  * to 1305, 50 mm deep. Cast 50 mm: 0.342375 L at the edge, 0.5 L in the void, 0.842375 L together; with 10 % loss
- * 0.9266125 L, at 1100 kg/m³ 1.01927 kg.
+ * 0.9266125 L, at 1080 kg/m³ 1.00074 kg.
  */
 export function sheetPlan(
   changes: {

@@ -1,3 +1,4 @@
+import { EXAMPLE_SHEETS, USUAL_CLEARANCE_MM } from '../resin'
 import {
   PLAN_VERSION,
   type Cut,
@@ -19,8 +20,13 @@ export const STARTING_VALUES = {
   kerfMm: 3,
   leastJointMm: 6,
   resinLossFraction: 0.1,
-  /** Cast epoxy lies near this; the product's own sheet decides. */
-  resinDensityKgPerM3: 1100,
+  roomC: 21,
+  firstPourHour: 9,
+  handlingMinutes: 20,
+  bucketKg: 10,
+  formBaseMm: 18,
+  barEveryMm: 500,
+  packMarginFraction: 0.05,
 } as const
 
 /** Ends first, so that the long offcuts are as long as the table. The maker may reorder them. */
@@ -29,6 +35,38 @@ const FOOTPRINT_SIDES: readonly TableSideName[] = ['start', 'end', 'far', 'near'
 /** The four cuts of a plain footprint, in the usual order of work. */
 export const plainFootprintCuts = (kerfMm: number = STARTING_VALUES.kerfMm): readonly Cut[] =>
   FOOTPRINT_SIDES.map((side) => ({ kind: 'footprint', id: `cut-${side}`, side, kerfMm }))
+
+/** Nothing said yet: an invented slow resin, marked as an example, poured as is usual. */
+export const blankResin = (): Option['resin'] => ({
+  sheet: EXAMPLE_SHEETS.slowCasting,
+  castThicknessMm: null,
+  lossFraction: STARTING_VALUES.resinLossFraction,
+  clearanceMm: USUAL_CLEARANCE_MM,
+  floodMm: null,
+  underCupMm: 0,
+  sealCoat: { kind: 'none' },
+  measuredLitres: null,
+  form: {
+    heightMm: null,
+    baseThicknessMm: STARTING_VALUES.formBaseMm,
+    barEveryMm: STARTING_VALUES.barEveryMm,
+  },
+  woodDensityKgPerM3: null,
+  room: { kind: 'steady', roomC: STARTING_VALUES.roomC },
+  air: 'still',
+  beneath: 'board-on-bench',
+  resinC: null,
+  start: { day: null, hour: STARTING_VALUES.firstPourHour },
+  waking: { fromHour: 7, toHour: 22 },
+  handlingMinutes: STARTING_VALUES.handlingMinutes,
+  bucketKg: STARTING_VALUES.bucketKg,
+  dye: null,
+  layers: [],
+  beyondSheet: false,
+  haveLitres: 0,
+  packMarginFraction: STARTING_VALUES.packMarginFraction,
+  log: [],
+})
 
 /** A table not yet laid on any slab. */
 export function blankOption(id: string, name: string): Option {
@@ -50,13 +88,7 @@ export function blankOption(id: string, name: string): Option {
     pieces: [],
     placements: [],
     leastJointMm: STARTING_VALUES.leastJointMm,
-    resin: {
-      productName: '',
-      castThicknessMm: null,
-      lossFraction: STARTING_VALUES.resinLossFraction,
-      densityKgPerM3: STARTING_VALUES.resinDensityKgPerM3,
-      pricePerLitreCents: null,
-    },
+    resin: blankResin(),
   }
 }
 

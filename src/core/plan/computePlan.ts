@@ -4,6 +4,8 @@ import { optionCoverage } from './optionCoverage'
 import { optionFootprint } from './optionFootprint'
 import { optionPieces } from './optionPieces'
 import { optionResin } from './optionResin'
+import { optionPour, withPour } from './pour/optionPour'
+import { NO_ANSWERS, type SlowAnswers } from './pour/slowAnswers'
 import { after, blockedBy, type Found, type Part, ready } from './part'
 import type { FootprintResult, OptionResult, PlanResult, SlabResult, SlabShapeResult } from './planResult'
 import { rememberRecent } from './rememberRecent'
@@ -25,18 +27,21 @@ interface Figures<R> {
 /**
  * Every result of a plan; the only way to a figure.
  * @param plan schema-valid; any such plan computes without throwing
+ * @param answers what slow parts are known to come to; what is not known is pending
  * @returns parts that are ready, blocked by named issues, or pending; the same plan gives a deep-equal result
  * Rules: PLN-1, PLN-2, PLN-3.
  */
-export function computePlan(plan: Plan): PlanResult {
+export function computePlan(plan: Plan, answers: SlowAnswers = NO_ANSWERS): PlanResult {
   const slabs = plan.slabs.map((slab) => slabFigures({ slab }))
   const options = plan.options.map((option) => {
     const index = plan.slabs.findIndex(({ id }) => id === option.footprint?.slabId)
-    return optionFigures({
+    const figures = optionFigures({
       option,
       slab: plan.slabs[index] ?? null,
       slabResult: slabs[index]?.result ?? null,
     })
+    const task = figures.result.pourTask
+    return pouredFigures({ figures, answer: task.state === 'ready' ? answers.pour(task.value) : null })
   })
   return {
     slabs: new Map(slabs.map(({ result }) => [result.slabId, result])),
@@ -87,7 +92,9 @@ const footprintFigures = rememberRecent(optionFootprint, OPTIONS_KEPT)
 const piecesFigures = rememberRecent(optionPieces, OPTIONS_KEPT)
 const coverageFigures = rememberRecent(optionCoverage, OPTIONS_KEPT)
 const resinFigures = rememberRecent(optionResin, OPTIONS_KEPT)
+const pourFigures = rememberRecent(optionPour, OPTIONS_KEPT)
 const optionFigures = rememberRecent(optionFiguresOf, OPTIONS_KEPT)
+const pouredFigures = rememberRecent(withPour, OPTIONS_KEPT)
 
 function optionFiguresOf({ option, slab, slabResult }: OptionInput): Figures<OptionResult> {
   const laid = option.footprint
@@ -134,6 +141,20 @@ function laidOption(
       resin: option.resin,
       tableThicknessMm: option.table.thicknessMm,
       slabThicknessMm: slab.thicknessMm,
+      sides,
+      footprint,
+      coverage: value,
+    }),
+  )
+  const pour = after(coverage.part, (value) =>
+    pourFigures({
+      optionId: option.id,
+      resin: option.resin,
+      tableThicknessMm: option.table.thicknessMm,
+      slabThicknessMm: slab.thicknessMm,
+      moistureFraction: slab.moistureFraction,
+      sides,
+      footprint,
       coverage: value,
     }),
   )
@@ -146,6 +167,8 @@ function laidOption(
       coverage: coverage.part,
       verdict: verdict.part,
       resin: resin.part,
+      pourTask: pour.part,
+      pour: pour.part.state === 'ready' ? { state: 'pending' } : pour.part,
     },
     issues: [
       ...footprintIssues,
@@ -153,6 +176,7 @@ function laidOption(
       ...pieces.issues,
       ...coverage.issues,
       ...resin.issues,
+      ...pour.issues,
     ],
   }
 }
@@ -169,6 +193,8 @@ function blockedOption(optionId: string, { part, issues }: Found<unknown>): Figu
       coverage: blocked,
       verdict: blocked,
       resin: blocked,
+      pourTask: blocked,
+      pour: blocked,
     },
     issues,
   }

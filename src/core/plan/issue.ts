@@ -1,4 +1,5 @@
 import type { ScaleProblemCode } from '../photo'
+import type { ResinNoticeCode } from '../resin'
 
 /** Where in the plan an issue sits, e.g. ['slabs', 's1', 'tapedDistances', 'd4']: names and ids, never indices. */
 export type PlanPath = readonly string[]
@@ -54,9 +55,11 @@ export const ISSUE_CODES = [
   // resin
   'resin-cast-thicker-than-slab', // {castThicknessMm, slabThicknessMm}
   'resin-cast-below-finished', // {castThicknessMm, thicknessMm}
+  // pour: the notices of core/resin keep their own names (ResinNoticeCode)
+  'pour-nothing-to-fill', // {}
 ] as const
 
-export type IssueCode = (typeof ISSUE_CODES)[number] | ScaleProblemCode
+export type IssueCode = (typeof ISSUE_CODES)[number] | ScaleProblemCode | ResinNoticeCode
 
 /** The only maker of issues: the id follows from the code and the place. */
 export function issueOf(

@@ -5,6 +5,8 @@ import type { SlabFrame, SlabScale } from '../photo'
 import type { GapResin } from '../resin'
 import type { Issue } from './issue'
 import type { Part } from './part'
+import type { PourResult } from './pour/answerPour'
+import type { PourTask } from './pour/pourTask'
 import type { TableSideName } from './schema'
 
 export interface TapedDistanceCheck {
@@ -131,6 +133,20 @@ export interface CoverageResult extends Coverage {
 
 export interface ResinResult extends GapResin {
   readonly castThicknessMm: number
+  /** Height to which the form is filled: the cast, with the flood over it. */
+  readonly levelMm: number
+  /** Along the form, and under a cupped slab. */
+  readonly clearanceLitres: number
+  readonly underLitres: number
+  /** What the flood over the face adds; part of the litres above. */
+  readonly floodCoatLitres: number
+  /** Sum of what is filled; `gapLitres` is this, or what was measured on the dry fit. */
+  readonly computedLitres: number
+  readonly isMeasured: boolean
+  /** For the seal coat, which is mixed apart; 0: none. */
+  readonly sealKg: number
+  /** Of the packs to buy; null where the sheet names none. */
+  readonly costCents: number | null
 }
 
 export interface OptionResult {
@@ -140,6 +156,9 @@ export interface OptionResult {
   readonly coverage: Part<CoverageResult>
   readonly verdict: Part<Verdict>
   readonly resin: Part<ResinResult>
+  /** What a worker is asked for the pour, and its answer: pending until it is there. */
+  readonly pourTask: Part<PourTask>
+  readonly pour: Part<PourResult>
 }
 
 export interface PlanResult {

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import type { PxPoint, SlabPoint, TablePoint } from '../geometry'
+import { resinChoice } from './resinSchema'
 
 /** The version that this program writes. Older ones are migrated first (migrations/), newer ones are refused. */
 export const PLAN_VERSION = 1
@@ -188,16 +189,6 @@ const cut = z.discriminatedUnion('kind', [
 const piece = z.strictObject({ id, name: shortText, slabId: id, anchor: slabPair })
 
 const placement = z.strictObject({ id, pieceId: id, pose: isometry })
-
-const resinChoice = z.strictObject({
-  productName: shortText,
-  /** Depth of the cast, mm; null: as thick as the slab. */
-  castThicknessMm: z.nullable(lengthMm),
-  /** Left in buckets and lost, as a share of what fills the gaps. */
-  lossFraction: fraction,
-  densityKgPerM3: z.number().check(z.minimum(500), z.maximum(3000)),
-  pricePerLitreCents: z.nullable(cents),
-})
 
 const option = z.strictObject({
   id,

@@ -1,11 +1,16 @@
 import {
   formatAngle,
   formatArea,
+  formatForce,
+  formatHours,
   formatLength,
+  formatMass,
   formatNumber,
   formatPercent,
+  formatTemperature,
   type LengthDisplay,
 } from '../units'
+import { clockText } from './hourText'
 import type { ValueWords } from './text/en/issues'
 
 /** The values of an issue or an input problem as words, in the units shown. */
@@ -23,6 +28,12 @@ export function valueWords(
     count: (name) => formatNumber(number(name), { decimals: 0 }),
     angle: (name) => formatAngle(number(name)),
     percent: (name) => formatPercent(number(name)),
+    decimal: (name) => formatNumber(number(name), { decimals: Number.isInteger(number(name)) ? 0 : 1 }),
+    temperature: (name) => formatTemperature(number(name), display),
+    mass: (name) => formatMass(number(name), display),
+    force: (name) => formatForce(number(name), display),
+    hours: (name) => formatHours(number(name)),
+    clock: (name) => clockText(number(name)),
     text: (name) => String(values[name] ?? ''),
   }
 }

@@ -57,3 +57,17 @@ describe('quantities as text', () => {
     expect(show.formatNumber(-0.4, { signed: true })).toBe('0')
   })
 })
+
+describe('forces and times', () => {
+  it('UNI-10 says what a force weighs (standard gravity 9.80665 m/s², by hand)', () => {
+    expect(show.formatForce(980.665, MM)).toBe('981 N (about 100 kg)')
+    expect(show.formatForce(49.03325, MM)).toBe('49 N (about 5.0 kg)')
+    // 1 lbf = 4.448222 N.
+    expect(show.formatForce(444.8222, INCH)).toBe('100 lbf')
+  })
+
+  it('UNI-10 gives hours whole, and short ones in minutes', () => {
+    expect(show.formatHours(17.4)).toBe('17 h')
+    expect(show.formatHours(1.25)).toBe('75 min')
+  })
+})

@@ -69,6 +69,30 @@ export function formatTemperature(celsius: number, display: LengthDisplay): stri
     : `${fixedDecimals(celsius, 0)} °C`
 }
 
+/** Standard gravity, m/s²: CGPM 1901, from memory. */
+const STANDARD_GRAVITY_M_PER_S2 = 9.80665
+
+/**
+ * @param forceN  newton, finite
+ * @returns `850 N (about 87 kg)`, or `191 lbf` with the inch display: what has to lie on it
+ * Rules: UNI-10.
+ */
+export function formatForce(forceN: number, display: LengthDisplay): string {
+  const massKg = forceN / STANDARD_GRAVITY_M_PER_S2
+  return display.system === 'inch'
+    ? `${fixedDecimals(kgToPounds(massKg), 0)} lbf`
+    : `${significantText(forceN, { digits: 2, leastDecimals: 0, greatestDecimals: 0 })} N (about ${fixedDecimals(massKg, massKg < 10 ? 1 : 0)} kg)`
+}
+
+/**
+ * @param hours  finite
+ * @returns `17 h`, under two hours `45 min`
+ * Rules: UNI-10.
+ */
+export function formatHours(hours: number): string {
+  return hours < 2 ? `${fixedDecimals(hours * 60, 0)} min` : `${fixedDecimals(hours, 0)} h`
+}
+
 export interface NumberFormat {
   readonly decimals?: number
   readonly signed?: boolean

@@ -41,6 +41,8 @@ export type { NumberFormat } from './formatQuantity'
 export {
   formatAngle,
   formatArea,
+  formatForce,
+  formatHours,
   formatMass,
   formatNumber,
   formatPercent,

@@ -3,10 +3,7 @@ import { formatMoneyPlain } from '../../core/units'
 import { setLeastJoint, setResin } from '../../state/commands'
 import { run } from '../../state/run'
 import { LengthField, OptionalLengthField } from '../fields/LengthField'
-import { MoneyField } from '../fields/MoneyField'
-import { NumberField } from '../fields/NumberField'
 import { PercentField } from '../fields/PercentField'
-import { TextField } from '../fields/TextField'
 import { t } from '../text/t'
 import { useFormat } from '../text/useFormat'
 import { Figures } from './Figures'
@@ -30,9 +27,18 @@ function ResinFigures({ result }: { readonly result: ResinResult }) {
         { name: t('resin-edges'), figure: format.volume(result.edgeGapLitres) },
         { name: t('resin-voids'), figure: format.volume(result.voidLitres) },
         ...flood,
-        { name: t('resin-gaps'), figure: format.volume(result.gapLitres) },
+        ...(result.clearanceLitres > 0
+          ? [{ name: t('resin-clearance'), figure: format.volume(result.clearanceLitres) }]
+          : []),
+        ...(result.underLitres > 0
+          ? [{ name: t('resin-under'), figure: format.volume(result.underLitres) }]
+          : []),
+        {
+          name: t(result.isMeasured ? 'resin-measured' : 'resin-gaps'),
+          figure: format.volume(result.gapLitres),
+        },
         { name: t('resin-mix'), figure: format.volume(result.mixLitres), isTotal: true },
-        { name: t('resin-mass'), figure: format.mass(result.mixKg) },
+        ...(result.mixKg === null ? [] : [{ name: t('resin-mass'), figure: format.mass(result.mixKg) }]),
         ...cost,
       ]}
     />
@@ -45,12 +51,6 @@ function ResinFields({ option }: { readonly option: Option }) {
   const set = (changes: Partial<Option['resin']>) => run(setResin, { optionId: option.id, resin: changes })
   return (
     <>
-      <TextField
-        label={t('resin-product')}
-        hint={t('resin-product-hint')}
-        value={resin.productName}
-        onChange={(productName) => set({ productName })}
-      />
       <div className="field-pairs">
         <OptionalLengthField
           label={t('resin-thickness')}
@@ -64,18 +64,6 @@ function ResinFields({ option }: { readonly option: Option }) {
           label={t('resin-loss')}
           fraction={resin.lossFraction}
           onChange={(lossFraction) => set({ lossFraction })}
-        />
-        <NumberField
-          label={t('resin-density')}
-          value={resin.densityKgPerM3}
-          limits={{ least: 500, greatest: 3000 }}
-          suffix={t('unit-kg-per-m3')}
-          onChange={(densityKgPerM3) => set({ densityKgPerM3 })}
-        />
-        <MoneyField
-          label={t('resin-price')}
-          cents={resin.pricePerLitreCents}
-          onChange={(pricePerLitreCents) => set({ pricePerLitreCents })}
         />
         <LengthField
           label={t('resin-least-joint')}

@@ -19,6 +19,7 @@ const STAGE_OF_SUBJECT: Readonly<Record<string, StageName>> = {
   piece: 'cuts',
   pieces: 'cuts',
   resin: 'cuts',
+  pour: 'cuts',
 }
 
 /** The stage at which an issue can be put right. */

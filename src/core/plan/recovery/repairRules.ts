@@ -36,6 +36,10 @@ const freshId: RepairRule = { kind: 'reset', value: (_, place) => `recovered-${p
 
 const side = reset(option.table.sides.far)
 
+/** Each value of a part by itself to what a new option has there. */
+const resetsOf = (where: string, part: object): readonly (readonly [string, RepairRule])[] =>
+  Object.entries(part).map(([key, value]) => [`${where}/${key}`, reset(value)])
+
 /**
  * The smallest broken entity goes, the rest stays: the rule with the longest pattern that a broken place lies in is
  * the one that is used. `*` stands for a place in a list.
@@ -115,9 +119,11 @@ export const REPAIR_RULES: ReadonlyMap<string, RepairRule> = new Map([
   ['options/*/placements/*', drop('lost-placement')],
   ['options/*/leastJointMm', reset(STARTING_VALUES.leastJointMm)],
   ['options/*/resin', reset(option.resin)],
-  ['options/*/resin/productName', reset('')],
-  ['options/*/resin/castThicknessMm', reset(null)],
-  ['options/*/resin/lossFraction', reset(STARTING_VALUES.resinLossFraction)],
-  ['options/*/resin/densityKgPerM3', reset(STARTING_VALUES.resinDensityKgPerM3)],
-  ['options/*/resin/pricePerLitreCents', reset(null)],
+  ...resetsOf('options/*/resin', option.resin),
+  ...resetsOf('options/*/resin/sheet', option.resin.sheet),
+  ['options/*/resin/sheet/packs/*', drop('lost-pack')],
+  ...resetsOf('options/*/resin/form', option.resin.form),
+  ['options/*/resin/layers', reset([], 'lost-layers')],
+  ['options/*/resin/log', reset([], 'lost-logged-pours')],
+  ['options/*/resin/log/*', drop('lost-logged-pour')],
 ])

@@ -33,7 +33,7 @@ export function resinBlocks(input: SheetInput, widthMm: number, style: ColumnSty
       padMm: style.airMm * 0.9,
       ruleBelow: STROKES.rule,
     }),
-    row(text.sheetResinKg, formatMass(resin.mixKg, input.display)),
+    ...(resin.mixKg === null ? [] : [row(text.sheetResinKg, formatMass(resin.mixKg, input.display))]),
     say(text.sheetResinEstimate),
   ]
 }
@@ -49,12 +49,16 @@ function figureRows(
     [text.sheetResinEdges, resin.edgeGapLitres],
     [text.sheetResinVoids, resin.voidLitres],
     [text.sheetResinFlood, resin.floodLitres],
+    [text.sheetResinClearance, resin.clearanceLitres],
+    [text.sheetResinUnder, resin.underLitres],
   ] as const
+  const { name, isExample } = option.resin.sheet
+  const product = isExample ? text.sheetResinExample({ name }) : name
   return [
-    ...(option.resin.productName === '' ? [] : [row(text.sheetResinProduct, option.resin.productName)]),
+    ...(product === '' ? [] : [row(text.sheetResinProduct, product)]),
     row(text.sheetResinCast, length(resin.castThicknessMm)),
     ...parts.filter(([, litres]) => litres > 0).map(([label, litres]) => row(label, volume(litres))),
-    row(text.sheetResinGap, volume(resin.gapLitres)),
+    row(resin.isMeasured ? text.sheetResinMeasured : text.sheetResinGap, volume(resin.gapLitres)),
     row(text.sheetResinLoss(loss), volume(resin.mixLitres - resin.gapLitres)),
   ]
 }

@@ -1,4 +1,5 @@
 import type { IssueCode } from '../../issue'
+import { pourNoticeTexts } from './pourNotices'
 
 /** Reads an issue's values as words in the maker's units. */
 export interface ValueWords {
@@ -12,6 +13,18 @@ export interface ValueWords {
   readonly angle: (name: string) => string
   /** A share as a percentage. */
   readonly percent: (name: string) => string
+  /** A number with one decimal where it has any. */
+  readonly decimal: (name: string) => string
+  /** °C, as whole degrees. */
+  readonly temperature: (name: string) => string
+  /** kg. */
+  readonly mass: (name: string) => string
+  /** A force in newton, with what it would weigh. */
+  readonly force: (name: string) => string
+  /** A time in hours, as whole hours. */
+  readonly hours: (name: string) => string
+  /** An hour counted from any midnight, as the clock shows it. */
+  readonly clock: (name: string) => string
   /** A name or a key, as it stands. */
   readonly text: (name: string) => string
 }
@@ -123,4 +136,6 @@ export const issueTexts: Readonly<Record<IssueCode, IssueSentence>> = {
     `The cast (${say.length('castThicknessMm')}) is thicker than the slab (${say.length('slabThicknessMm')}), so resin floods the whole face. Check that this is what you want.`,
   'resin-cast-below-finished': (say) =>
     `The cast (${say.length('castThicknessMm')}) is thinner than the finished top (${say.length('thicknessMm')}): the gaps would not be full.`,
+  'pour-nothing-to-fill': () => 'There is no gap to fill, so there is nothing to pour.',
+  ...pourNoticeTexts,
 }

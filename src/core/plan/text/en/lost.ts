@@ -1,4 +1,5 @@
 import type { ValueWords } from './issues'
+import { RESIN_FIELD_WORDS } from './lostResin'
 
 type Sentence = (say: ValueWords) => string
 
@@ -36,11 +37,7 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   kerfMm: 'kerf',
   leastJointMm: 'least joint',
   resin: 'resin',
-  productName: 'resin product',
-  castThicknessMm: 'depth of the cast',
-  lossFraction: 'loss of resin',
-  densityKgPerM3: 'density of the resin',
-  pricePerLitreCents: 'price of the resin',
+  ...RESIN_FIELD_WORDS,
 }
 
 const field = (say: ValueWords): string => FIELD_WORDS[say.text('field')] ?? say.text('field')
@@ -93,6 +90,10 @@ export const lostTexts: Readonly<Record<string, Sentence>> = {
   'lost-cuts': (say) =>
     `${owned(say)}the cuts could not be read. The four cuts along the table are set anew.`,
   'lost-cut': one('cut'),
+  'lost-pack': one('a pack of resin'),
+  'lost-layers': all('the layers set by hand'),
+  'lost-logged-pours': all('the logged pours'),
+  'lost-logged-pour': one('logged pour'),
   'lost-pieces': all('the named pieces'),
   'lost-piece': one('piece'),
   'lost-placements': all('the pieces laid into gaps'),
