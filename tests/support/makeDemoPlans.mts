@@ -49,6 +49,8 @@ interface Job {
   readonly castThicknessMm: number
   /** The chalked line, in the truth's frame along its x axis. */
   readonly datumXMm: readonly [number, number]
+  /** The offcut of the first crosscut, laid into the largest gap as a maker would slide it about. */
+  readonly offcut: { readonly anchor: SlabPoint; readonly pose: Isometry }
 }
 
 const JOBS: readonly Job[] = [
@@ -62,6 +64,10 @@ const JOBS: readonly Job[] = [
     table: { outline: { kind: 'rectangle', lengthMm: 2000, widthMm: 900 }, thicknessMm: 45 },
     castThicknessMm: 55,
     datumXMm: [-1_000, 980],
+    offcut: {
+      anchor: slabPoint(-13, 50),
+      pose: { xMm: 169.3, yMm: -18.5, angleRad: -1.7541, turnedOver: false },
+    },
   },
   {
     folder: 'kitchen-table',
@@ -73,6 +79,10 @@ const JOBS: readonly Job[] = [
     table: { outline: { kind: 'rectangle', lengthMm: 1800, widthMm: 800 }, thicknessMm: 36 },
     castThicknessMm: 42,
     datumXMm: [-950, 940],
+    offcut: {
+      anchor: slabPoint(46, 24),
+      pose: { xMm: 338.9, yMm: 780.2, angleRad: 1.6741, turnedOver: false },
+    },
   },
 ]
 
@@ -255,7 +265,12 @@ function planOf(job: Job): Plan {
   const pose = templatePose(woodOf(bare), outline.lengthMm, outline.widthMm)
   return {
     ...bare,
-    options: bare.options.map((each) => ({ ...each, footprint: { slabId: slab.id, pose } })),
+    options: bare.options.map((each) => ({
+      ...each,
+      footprint: { slabId: slab.id, pose },
+      pieces: [{ id: 'offcut-a', name: 'A', slabId: slab.id, anchor: job.offcut.anchor }],
+      placements: [{ id: 'laid-a', pieceId: 'offcut-a', pose: job.offcut.pose }],
+    })),
   }
 }
 
