@@ -1,4 +1,5 @@
 export { PhotoClient } from './photoClient'
+export { PourClient } from './pourClient'
 export type { PhotoSize, ReducedPhoto } from './protocol'
 export type { JobOptions } from './workerLink'
 export { JobProblem } from './workerLink'

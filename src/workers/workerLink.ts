@@ -31,12 +31,13 @@ const overtaken = (): DOMException => new DOMException('a newer job took its pla
 
 /**
  * One worker behind promises. A worker that crashed or was left idle is started again by the next job; the jobs that it
- * had in hand when it crashed are rejected with 'worker-crashed'.
+ * had in hand when it crashed are rejected with its code for that.
  */
 export class WorkerLink<Task, Answer> {
   readonly #makeWorker: () => WorkerLike
   readonly #onGone: () => void
   readonly #idleMs: number
+  readonly #crashCode: string
   readonly #pending = new Map<number, PendingJob<Answer>>()
   #worker: WorkerLike | null = null
   #idleTimer: ReturnType<typeof setTimeout> | null = null
@@ -45,11 +46,18 @@ export class WorkerLink<Task, Answer> {
   /**
    * @param onGone called whenever the worker has ended: the next one remembers nothing
    * @param idleMs after so long without a job the worker is ended, to give back its memory
+   * @param crashCode what the jobs that it had in hand are told when it crashed
    */
-  constructor(makeWorker: () => WorkerLike, onGone: () => void, idleMs: number) {
+  constructor(
+    makeWorker: () => WorkerLike,
+    onGone: () => void,
+    idleMs: number,
+    crashCode = 'photo-worker-crashed',
+  ) {
     this.#makeWorker = makeWorker
     this.#onGone = onGone
     this.#idleMs = idleMs
+    this.#crashCode = crashCode
   }
 
   /** @returns the answer; rejects with JobProblem, with the signal's reason, or with AbortError when overtaken */
@@ -88,7 +96,7 @@ export class WorkerLink<Task, Answer> {
     })
     // An ended worker may still have an event on its way; it no longer speaks for the new one.
     const crash = (): void => {
-      if (this.#worker === worker) this.end({ code: 'photo-worker-crashed', values: {} })
+      if (this.#worker === worker) this.end({ code: this.#crashCode, values: {} })
     }
     worker.addEventListener('error', crash)
     worker.addEventListener('messageerror', crash)

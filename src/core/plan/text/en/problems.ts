@@ -65,6 +65,9 @@ const photoProblems: Readonly<Record<string, Sentence>> = {
   'photo-worker-failed': () => 'Working on the photo failed. Your job is kept; try again.',
   'photo-worker-ended': () => 'Work on the photo was stopped.',
   'photo-worker-crashed': () => 'Working on the photo broke down and was started again. Your job is kept.',
+  'pour-worker-failed': () => 'Working out the pour failed. Your job is kept; change a figure to try again.',
+  'pour-worker-crashed': () =>
+    'Working out the pour broke down. Your job is kept; change a figure to try again.',
   'photo-worker-unsupported': () =>
     'This browser is too old to work on photos in the background. Use a newer one.',
 }
