@@ -118,9 +118,12 @@ export function planePointFromPx(camera: Camera, px: Point, heightAboveMm = 0): 
   let y = (dy / dz) * depth
   if (camera.surface.bowMm === 0 && camera.surface.twistMm === 0) return [x, y]
   for (let i = 0; i < 12; i++) {
-    depth = camera.heightMm - heightAboveMm - surfaceHeightMm(camera.surface, x, y)
+    const nextDepth = camera.heightMm - heightAboveMm - surfaceHeightMm(camera.surface, x, y)
+    const settled = Math.abs(nextDepth - depth) < 1e-9
+    depth = nextDepth
     x = (dx / dz) * depth
     y = (dy / dz) * depth
+    if (settled) break
   }
   return [x, y]
 }

@@ -19,6 +19,9 @@ export interface EllipseFit {
   readonly kept: number
 }
 
+/** Points nearer than this are never left out. */
+const FLOOR_PX = 0.05
+
 /**
  * The ellipse through points with some outliers.
  * @returns null when they make no ellipse
@@ -32,7 +35,7 @@ export function fitEllipse(points: readonly Point[]): EllipseFit | null {
     const ellipse = kept.length >= 6 ? ellipseThrough(kept) : null
     if (ellipse === null) return null
     const distances = points.map((p) => Math.abs(radialDistance(ellipse, p)))
-    const limit = Math.max(3 * median(distances), 1e-9)
+    const limit = Math.max(3 * median(distances), FLOOR_PX)
     kept = points.filter((_, i) => (distances[i] ?? 0) <= limit)
     const squares = distances.filter((d) => d <= limit).map((d) => d * d)
     answer = {

@@ -124,6 +124,37 @@ describe('homographyFromPoints', () => {
     solved([...pairs].reverse()).forEach((value, i) => expect(value).toBeCloseTo(straight[i] ?? 0, 8))
   })
 
+  it('PHO-1 carries click errors to a span as computed outside this project, to first order', () => {
+    const check = checks.spanUncertainty
+    const { widthMm: w, heightMm: h } = check
+    const lengthMm = (px: readonly number[]): number => {
+      const at = (i: number): Point => [px[2 * i] ?? 0, px[2 * i + 1] ?? 0]
+      const toMm = solved(
+        pairsOf(
+          [at(0), at(1), at(2), at(3)],
+          [
+            [0, 0],
+            [w, 0],
+            [w, h],
+            [0, h],
+          ],
+        ),
+      )
+      const [p, q] = [applyHomography(toMm as never, at(4)), applyHomography(toMm as never, at(5))]
+      return Math.hypot(p[0] - q[0], p[1] - q[1])
+    }
+    const px = [...check.marksPx, ...check.spanPx].flat()
+    const squares = px.map(
+      (value, i) => ((lengthMm(px.with(i, value + 0.05)) - lengthMm(px.with(i, value - 0.05))) / 0.1) ** 2,
+    )
+    const sd = (from: number, to: number): number =>
+      Math.sqrt(squares.slice(from, to).reduce((a, b) => a + b, 0))
+    expect(lengthMm(px)).toBeCloseTo(check.lengthMm, 4)
+    expect(sd(0, 12)).toBeCloseTo(check.sdMm, 3)
+    expect(sd(8, 12)).toBeCloseTo(check.sdFromPointsMm, 3)
+    expect(sd(0, 8)).toBeCloseTo(check.sdFromMarksMm, 3)
+  })
+
   it('PHO-2 refuses three points on one line, by index', () => {
     const answer = homographyFromPoints(
       pairsOf(

@@ -23,7 +23,7 @@ const LINE = { points: 9, lengthShare: 0.95, offsetShare: 0.6 }
 const LEAST_LENGTH_MM = 500
 const LENGTHS = 30
 /** Every so many vertices of the truth's outline are enough for the area. */
-const AREA_STEP = 8
+const AREA_STEP = 24
 
 export interface Condition {
   readonly name: string
