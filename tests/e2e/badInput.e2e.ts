@@ -76,7 +76,7 @@ appTest(
 appTest('a photo of 60 megapixels is refused, and a smaller copy offered', async ({ desktop }) => {
   const hand = mouseHand(desktop.page)
   await opened(hand)
-  await choose(hand, { name: 'huge.jpg', bytes: await photoJpeg({ photo: 'd2', size: '60 MP' }) })
+  await choose(hand, { name: 'huge.jpg', bytes: photoJpeg({ photo: 'd2', size: '60 MP' }) })
   await hand.page.getByText(/60 megapixels/).waitFor()
   await hand.press(button(hand, 'Use a smaller copy'))
   await hand.page.getByText('No answer yet: the photo has no size').first().waitFor({ timeout: 60_000 })

@@ -55,7 +55,7 @@ export const marksOf = async (hand: Hand): Promise<readonly ListedObject[]> =>
  */
 export async function screenFromPhoto(hand: Hand): Promise<(px: readonly [number, number]) => PagePoint> {
   const [a, b] = await marksOf(hand)
-  if (a?.photo == null || b?.photo == null) throw new Error('two marks are needed')
+  if (!a?.photo || !b?.photo) throw new Error('two marks are needed')
   const scale =
     Math.hypot(a.screen.x - b.screen.x, a.screen.y - b.screen.y) /
     Math.hypot(a.photo[0] - b.photo[0], a.photo[1] - b.photo[1])
