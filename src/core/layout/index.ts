@@ -17,3 +17,40 @@ export { startingPlacement } from './startingPlacement'
 export { startingPose } from './startingPose'
 export { type SideChoices, type SideFinish, TABLE_SIDES, type TableSide } from './tableSides'
 export { type Verdict, verdictOf } from './verdict'
+export { FULL_TURN, type GrainLimit, HALF_TURN } from './search/angleRange'
+export { areaInBox, areaKernel, type AreaGradient, type TurnedBox } from './search/areaKernel'
+export { type BestPose, bestPose, type BestPoseTask } from './search/bestPose'
+export { boatRing } from './search/boatRing'
+export { FIT_TOLERANCE_MM } from './search/clearMeter'
+export {
+  COVER_TOLERANCES,
+  type CoverFinding,
+  type CoverFindings,
+  type CoverKind,
+  coverProgress,
+  coverSearch,
+  type CoverTask,
+  type WoodRegions,
+} from './search/coverTask'
+export { doesItFit, type FitAnswer, fitAnswer, fitSearch, type FitTask } from './search/doesItFit'
+export {
+  frontier,
+  type FrontierPoint,
+  type FrontierTask,
+  frontierWidths,
+  spanningWidths,
+} from './search/frontier'
+export type { Growth } from './search/growingShape'
+export { type KeptTable, keptTable, type KeptTableTask } from './search/keptTable'
+export { type LargestShape, largestShape, type LargestShapeTask } from './search/largestShape'
+export { type LargestTable, largestTable, type LargestTableTask } from './search/largestTable'
+export { NO_WISHES, pointZone, type PoseWishes, type WishZone } from './search/poseWishes'
+export { type Search, type SearchState, type TracePoint } from './search/searchState'
+export { searchWood, type SearchWood } from './search/searchWood'
+export {
+  type SlabCandidate,
+  type SlabStrip,
+  twoSlabs,
+  type TwoSlabPair,
+  type TwoSlabTask,
+} from './search/twoSlabs'
