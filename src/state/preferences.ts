@@ -1,14 +1,28 @@
 import * as z from 'zod/mini'
+import { GREATEST_LENGTH_MM } from '../core/plan'
 import type { LengthDisplay } from '../core/units'
+
+/** A rectangle of known size that is laid on slabs. */
+export interface BoardSize {
+  readonly lengthMm: number
+  readonly widthMm: number
+  readonly thicknessMm: number
+}
 
 export interface Preferences {
   readonly display: LengthDisplay
   readonly paper: 'a4' | 'letter'
   /** High contrast for work in the sun. */
   readonly bright: boolean
+  /** The board that was laid last in this browser: most shops use the same one again. */
+  readonly lastBoard: BoardSize | null
 }
 
 const KEY = 'waneline-preferences'
+
+const lengthMm = z.number().check(z.positive(), z.maximum(GREATEST_LENGTH_MM))
+
+const board = z.object({ lengthMm, widthMm: lengthMm, thicknessMm: z.number().check(z.nonnegative()) })
 
 const schema = z.object({
   display: z.discriminatedUnion('system', [
@@ -17,15 +31,18 @@ const schema = z.object({
   ]),
   paper: z.enum(['a4', 'letter']),
   bright: z.boolean(),
+  lastBoard: z._default(z.nullable(board), null),
 })
+
+const plain = { bright: false, lastBoard: null } as const
 
 /** Places that measure by the inch print on Letter; all others use mm and A4. */
 function startingPreferences(): Preferences {
   const region = globalThis.navigator?.language ?? ''
   const isInchCountry = /^(en|es)-(US|LR)$|^my|-MM$/.test(region)
   return isInchCountry
-    ? { display: { system: 'inch', fraction: 16 }, paper: 'letter', bright: false }
-    : { display: { system: 'mm' }, paper: region.endsWith('-CA') ? 'letter' : 'a4', bright: false }
+    ? { display: { system: 'inch', fraction: 16 }, paper: 'letter', ...plain }
+    : { display: { system: 'mm' }, paper: region.endsWith('-CA') ? 'letter' : 'a4', ...plain }
 }
 
 /** A browser that keeps nothing for us (private window, storage switched off) throws; we then start as if new. */
@@ -51,9 +68,9 @@ export function readPreferences(): Preferences {
   return read?.success === true ? read.data : startingPreferences()
 }
 
-export function keepPreferences({ display, paper, bright }: Preferences): void {
+export function keepPreferences({ display, paper, bright, lastBoard }: Preferences): void {
   try {
-    globalThis.localStorage?.setItem(KEY, JSON.stringify({ display, paper, bright }))
+    globalThis.localStorage?.setItem(KEY, JSON.stringify({ display, paper, bright, lastBoard }))
   } catch {
     // Preferences are a convenience: a browser that cannot keep them still works.
   }

@@ -1,7 +1,7 @@
 import { createStore } from 'zustand/vanilla'
 import type { LostPart, Plan } from '../core/plan'
 import type { InputProblem } from '../core/units'
-import { type Preferences, keepPreferences, readPreferences } from './preferences'
+import { type BoardSize, type Preferences, keepPreferences, readPreferences } from './preferences'
 
 export type Stage = 'photo' | 'scale' | 'trace' | 'table' | 'cuts' | 'paper'
 
@@ -24,11 +24,10 @@ export type Selection =
   | { readonly kind: 'piece'; readonly key: string }
   | { readonly kind: 'placement'; readonly placementId: string }
 
-export interface BoardSize {
-  readonly lengthMm: number
-  readonly widthMm: number
-  readonly thicknessMm: number
-}
+/** What has been said so far of the next board: nothing is taken for granted. */
+export type TypedBoard = { readonly [K in keyof BoardSize]: BoardSize[K] | null }
+
+const NO_BOARD: TypedBoard = { lengthMm: null, widthMm: null, thicknessMm: null }
 
 /** What is neither saved nor undone; the preferences among it are kept by the browser. */
 export interface SessionState extends Preferences {
@@ -39,7 +38,7 @@ export interface SessionState extends Preferences {
   readonly tool: ToolName
   readonly selection: Selection | null
   /** What the next board that is laid on the slab measures. */
-  readonly boardSize: BoardSize
+  readonly boardSize: TypedBoard
   /** The plan as a gesture would leave it; shown instead of the plan while it lasts. */
   readonly draft: Plan | null
   readonly notice: InputProblem | null
@@ -55,7 +54,7 @@ export const sessionStore = createStore<SessionState>(() => ({
   view: 'photo',
   tool: 'select',
   selection: null,
-  boardSize: { lengthMm: 1000, widthMm: 500, thicknessMm: 18 },
+  boardSize: NO_BOARD,
   draft: null,
   notice: null,
   lost: [],
@@ -78,6 +77,13 @@ export function setPreferences(changes: Partial<Preferences>): void {
   keepPreferences(sessionStore.getState())
 }
 
+/** The size of the next board, once all three of its lengths are said. */
+export function wholeBoard({ lengthMm, widthMm, thicknessMm }: TypedBoard): BoardSize | null {
+  return lengthMm === null || widthMm === null || thicknessMm === null
+    ? null
+    : { lengthMm, widthMm, thicknessMm }
+}
+
 /** Looks at the first option and slab of a plan that has just been put on the bench. */
 export function lookAtPlan(plan: Plan): void {
   const [option] = plan.options
@@ -87,5 +93,6 @@ export function lookAtPlan(plan: Plan): void {
     selection: null,
     draft: null,
     tool: 'select',
+    boardSize: NO_BOARD,
   })
 }

@@ -22,6 +22,7 @@ export const ISSUE_CODES = [
   'scale-no-photo', // {}
   'scale-datum-missing', // {}
   'scale-datum-unusable', // {reason}: a problem code of core/photo
+  'board-unchecked', // {}: the size hangs on a board alone
   // outline
   'outline-missing', // {}
   'outline-too-few-points', // {points}

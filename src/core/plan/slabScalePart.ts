@@ -37,7 +37,7 @@ export function slabScalePart(input: ScalePartInput): Found<SlabScaleResult> {
   const { photo, datum } = input
   if (photo === null) return blockedBy([issueOf('scale-no-photo', 'blocker', at)])
   const { scale, problems } = slabScaleFromMarks(scaleInputOf(input, photo))
-  const issues = problems.map((found) => scaleIssue(found, input))
+  const issues = [...problems.map((found) => scaleIssue(found, input)), ...boardNotes(input)]
   if (scale === null) return blockedBy(issues)
   if (datum === null) return blockedBy([...issues, issueOf('scale-datum-missing', 'blocker', at)])
   const frame = slabFrame(scale, datum)
@@ -46,6 +46,14 @@ export function slabScalePart(input: ScalePartInput): Found<SlabScaleResult> {
     return blockedBy([...issues, issue])
   }
   return ready(scaleResult(input, photo, datum, { scale, frame: frame.value }), issues)
+}
+
+/** A board misread, or tapped beside its corners, shows in nothing else: one distance across the slab would tell. */
+function boardNotes({ slabId, boards, tapedDistances, rules }: ScalePartInput): readonly Issue[] {
+  const [first] = boards
+  const isChecked = tapedDistances.length > 0 || rules.length > 0 || boards.length > 1
+  if (first === undefined || isChecked) return []
+  return [issueOf('board-unchecked', 'note', ['slabs', slabId, 'boards', first.id])]
 }
 
 /** What core/photo is told of a slab and its photo; a rule's length is a taped distance between its ends. */

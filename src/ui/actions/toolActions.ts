@@ -1,5 +1,5 @@
 import { planStore } from '../../state/planStore'
-import { sessionStore, type ToolName, type ViewName } from '../../state/sessionStore'
+import { sessionStore, type ToolName, type ViewName, wholeBoard } from '../../state/sessionStore'
 import type { StageName } from '../stages/stageNames'
 import type { Action } from './action'
 
@@ -42,7 +42,7 @@ export const toolActions = [
     label: 'tool-board',
     group: 'tool',
     shortcuts: [{ key: 'b' }],
-    isEnabled: hasPhoto,
+    isEnabled: () => hasPhoto() && wholeBoard(sessionStore.getState().boardSize) !== null,
     isPressed: isInHand('board'),
     perform: () => takeUp('board', 'scale', ['photo']),
   },

@@ -11,11 +11,13 @@ const HINTS: Readonly<Record<ToolName, Hint>> = {
   select: () => null,
   mark: () => t('canvas-hint-mark'),
   board: ({ boardSize }, unfinished, display) =>
-    t('canvas-hint-board', {
-      corner: String(unfinished + 1),
-      length: formatLength(boardSize.lengthMm, display),
-      width: formatLength(boardSize.widthMm, display),
-    }),
+    boardSize === null
+      ? t('canvas-hint-board-unsized')
+      : t('canvas-hint-board', {
+          corner: String(unfinished + 1),
+          length: formatLength(boardSize.lengthMm, display),
+          width: formatLength(boardSize.widthMm, display),
+        }),
   outline: (scene, unfinished) => traceHint(scene, 'outline', unfinished),
   void: (scene, unfinished) => traceHint(scene, 'void', unfinished),
   datum: (scene) => t(hasDatum(scene) ? 'canvas-hint-datum' : 'canvas-hint-datum-start'),

@@ -17,6 +17,7 @@ export type Say =
   | { readonly kind: 'outline-exists' }
   | { readonly kind: 'outside-photo' }
   | { readonly kind: 'corner-set'; readonly number: number }
+  | { readonly kind: 'board-unsized' }
   | { readonly kind: 'board-laid' }
   | { readonly kind: 'datum-started' }
   | { readonly kind: 'datum-set' }

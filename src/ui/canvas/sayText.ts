@@ -29,6 +29,7 @@ export function sayText(say: Say, scene: SayScene, display: LengthDisplay): stri
 }
 
 function boardText({ boardSize }: SayScene, display: LengthDisplay): string {
+  if (boardSize === null) return t('say-board-unsized')
   return t('say-board-laid', {
     length: formatLength(boardSize.lengthMm, display),
     width: formatLength(boardSize.widthMm, display),

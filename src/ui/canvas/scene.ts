@@ -11,7 +11,7 @@ import type {
   SlabResult,
   SlabScaleResult,
 } from '../../core/plan'
-import type { SessionState } from '../../state/sessionStore'
+import { type SessionState, wholeBoard } from '../../state/sessionStore'
 import { framesOf } from './frames'
 import { layTray } from './tray'
 import type { Scene } from './tools/toolTypes'
@@ -63,7 +63,7 @@ export function sceneModel(
     frames: framesOf(session.view, readyValue(slabResult?.scale), pose),
     selection: session.selection,
     tray: session.view === 'table' ? trayOf(optionResult, pose) : [],
-    boardSize: session.boardSize,
+    boardSize: wholeBoard(session.boardSize),
     newId,
   }
 }

@@ -19,6 +19,7 @@ export function sendToTool(event: ToolEvent): Answer {
   if (answer.command) runToolCommand(answer.command)
   else showDraft(answer)
   if (answer.select !== undefined) sessionStore.setState({ selection: answer.select })
+  if (answer.layDown) sessionStore.setState({ tool: 'select' })
   if (answer.say) announce(sayText(answer.say, settledModel(), sessionStore.getState().display))
   return answer
 }

@@ -1,58 +1,37 @@
-import { GREATEST_LENGTH_MM, type Slab } from '../../core/plan'
-import { removeBoard, setBoard } from '../../state/commands'
-import { run } from '../../state/run'
-import { sessionStore } from '../../state/sessionStore'
-import { ActionButton } from '../actions/ActionButton'
 import { useStore } from 'zustand'
-import { LengthField } from '../fields/LengthField'
+import { GREATEST_LENGTH_MM, type Slab, type SlabScaleResult } from '../../core/plan'
+import { removeBoard, setBoard } from '../../state/commands'
+import type { BoardSize } from '../../state/preferences'
+import { run } from '../../state/run'
+import { sessionStore, setPreferences, type TypedBoard, wholeBoard } from '../../state/sessionStore'
+import { ActionButton } from '../actions/ActionButton'
+import { LengthField, OptionalLengthField } from '../fields/LengthField'
 import { placeName } from '../stages/goToStage'
 import { t } from '../text/t'
+import { useFormat } from '../text/useFormat'
+import { DistancesPart } from './DistancesPart'
 import { PanelPart } from './PanelPart'
+import { tapedMarks } from './tapedPairs'
 
 type Board = Slab['boards'][number]
 
-interface BoardSize {
-  readonly lengthMm: number
-  readonly widthMm: number
-  readonly thicknessMm: number
-}
+const LIMITS = {
+  lengthMm: { leastMm: 20, greatestMm: GREATEST_LENGTH_MM },
+  widthMm: { leastMm: 20, greatestMm: GREATEST_LENGTH_MM },
+  thicknessMm: { leastMm: 0, greatestMm: 500 },
+} as const
 
-const SIDE_LIMITS = { leastMm: 20, greatestMm: GREATEST_LENGTH_MM }
-const THICKNESS_LIMITS = { leastMm: 0, greatestMm: 500 }
+const LABELS = {
+  lengthMm: 'board-length',
+  widthMm: 'board-width',
+  thicknessMm: 'board-thickness',
+} as const
 
-interface SizeProps {
-  readonly size: BoardSize
-  readonly onChange: (changes: Partial<BoardSize>) => void
-}
-
-function BoardSizeFields({ size, onChange }: SizeProps) {
-  return (
-    <div className="field-grid">
-      <LengthField
-        label={t('board-length')}
-        valueMm={size.lengthMm}
-        limits={SIDE_LIMITS}
-        onChange={(lengthMm) => onChange({ lengthMm })}
-      />
-      <LengthField
-        label={t('board-width')}
-        valueMm={size.widthMm}
-        limits={SIDE_LIMITS}
-        onChange={(widthMm) => onChange({ widthMm })}
-      />
-      <LengthField
-        label={t('board-thickness')}
-        valueMm={size.thicknessMm}
-        limits={THICKNESS_LIMITS}
-        onChange={(thicknessMm) => onChange({ thicknessMm })}
-      />
-    </div>
-  )
-}
+const SIDES = ['lengthMm', 'widthMm', 'thicknessMm'] as const
 
 function LaidBoard({ slab, board }: { readonly slab: Slab; readonly board: Board }) {
   const corner = slab.marks.find(({ id }) => id === board.cornerIds[0])
-  const size = { lengthMm: board.lengthMm, widthMm: board.widthMm, thicknessMm: corner?.heightMm ?? 0 }
+  const size: BoardSize = { ...board, thicknessMm: corner?.heightMm ?? 0 }
   const at = { slabId: slab.id, boardId: board.id }
   return (
     <div className="card" data-place={placeName('boards', board.id)}>
@@ -63,19 +42,58 @@ function LaidBoard({ slab, board }: { readonly slab: Slab; readonly board: Board
           <span className="unseen"> {board.name}</span>
         </button>
       </div>
-      <BoardSizeFields size={size} onChange={(changes) => run(setBoard, { ...at, ...changes })} />
+      <div className="field-grid">
+        {SIDES.map((side) => (
+          <LengthField
+            key={side}
+            label={t(LABELS[side])}
+            valueMm={size[side]}
+            limits={LIMITS[side]}
+            onChange={(mm) => run(setBoard, { ...at, [side]: mm })}
+          />
+        ))}
+      </div>
+    </div>
+  )
+}
+
+function sayBoard(said: TypedBoard): void {
+  sessionStore.setState({ boardSize: said })
+  const whole = wholeBoard(said)
+  if (whole !== null) setPreferences({ lastBoard: whole })
+}
+
+/** The board that was used last, offered as long as nothing else is typed. */
+function LastBoard({ said }: { readonly said: TypedBoard }) {
+  const format = useFormat()
+  const last = useStore(sessionStore, (session) => session.lastBoard)
+  if (last === null || SIDES.some((side) => said[side] !== null)) return null
+  const [length, width, thickness] = SIDES.map((side) => format.length(last[side]))
+  return (
+    <div className="button-row">
+      <button type="button" className="button" onClick={() => sayBoard(last)}>
+        {t('board-last', { size: `${length} × ${width} × ${thickness}` })}
+      </button>
     </div>
   )
 }
 
 function NextBoard() {
-  const size = useStore(sessionStore, (session) => session.boardSize)
+  const said = useStore(sessionStore, (session) => session.boardSize)
   return (
     <>
-      <BoardSizeFields
-        size={size}
-        onChange={(changes) => sessionStore.setState({ boardSize: { ...size, ...changes } })}
-      />
+      <LastBoard said={said} />
+      <div className="field-grid">
+        {SIDES.map((side) => (
+          <OptionalLengthField
+            key={side}
+            label={t(LABELS[side])}
+            valueMm={said[side]}
+            limits={LIMITS[side]}
+            onChange={(mm) => sayBoard({ ...said, [side]: mm })}
+          />
+        ))}
+      </div>
       <div className="button-row">
         <ActionButton id="tool-board" label={t('board-tap-corners')} className="button-main" />
       </div>
@@ -83,14 +101,41 @@ function NextBoard() {
   )
 }
 
-/** A rectangle of known size that lies on the slab. */
-export function BoardPart({ slab }: { readonly slab: Slab }) {
+interface Props {
+  readonly slab: Slab
+  readonly scale: SlabScaleResult | null
+}
+
+/** One distance between two marks far apart tells whether the board's size and corners are right. */
+function BoardCheck({ slab, scale }: Props) {
+  const marks = tapedMarks(slab)
   return (
-    <PanelPart title={t('board-title')} note={t('board-note')}>
-      {slab.boards.map((board) => (
-        <LaidBoard key={board.id} slab={slab} board={board} />
-      ))}
-      {slab.boards.length === 0 && <NextBoard />}
-    </PanelPart>
+    <>
+      <PanelPart title={t('board-check')} note={t('board-check-note')}>
+        <div className="button-row">
+          <ActionButton
+            id="tool-mark"
+            label={t('size-place-mark')}
+            className={marks.length < 2 ? 'button-main' : ''}
+          />
+        </div>
+      </PanelPart>
+      <DistancesPart slab={slab} scale={scale} />
+    </>
+  )
+}
+
+/** A rectangle of known size that lies on the slab. */
+export function BoardPart({ slab, scale }: Props) {
+  return (
+    <>
+      <PanelPart title={t('board-title')} note={t('board-note')}>
+        {slab.boards.map((board) => (
+          <LaidBoard key={board.id} slab={slab} board={board} />
+        ))}
+        {slab.boards.length === 0 && <NextBoard />}
+      </PanelPart>
+      {slab.boards.length > 0 && <BoardCheck slab={slab} scale={scale} />}
+    </>
   )
 }

@@ -58,7 +58,7 @@ function SizeOf({ slab }: { readonly slab: Slab }) {
           <DistancesPart slab={slab} scale={scale} />
         </>
       ) : (
-        <BoardPart slab={slab} />
+        <BoardPart slab={slab} scale={scale} />
       )}
       <DatumPart scale={scale} />
     </>

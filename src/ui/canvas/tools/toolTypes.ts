@@ -1,5 +1,6 @@
 import type { Isometry, Point, PxPoint, Region, TablePoint } from '../../../core/geometry'
 import type { Option, OptionResult, Photo, Plan, Slab, SlabPiece, SlabResult } from '../../../core/plan'
+import type { BoardSize } from '../../../state/preferences'
 import type { Selection, ToolName, ViewName } from '../../../state/sessionStore'
 import type { Frames } from '../frames'
 import type { Camera, Size } from '../view'
@@ -93,7 +94,8 @@ export interface Scene {
   readonly frames: Frames
   readonly selection: Selection | null
   readonly tray: readonly TrayPiece[]
-  readonly boardSize: { readonly lengthMm: number; readonly widthMm: number; readonly thicknessMm: number }
+  /** What the next board measures; null until that is said. */
+  readonly boardSize: BoardSize | null
   readonly newId: () => string
 }
 
@@ -107,6 +109,8 @@ export interface ToolStep<State> {
   /** Runs as one undo step. */
   readonly command?: ToolCommand
   readonly select?: Selection | null
+  /** The tool has done its work: what it made is then moved with the hand. */
+  readonly layDown?: boolean
   readonly say?: Say
   /** Answer to a key: the tool had no use for it. */
   readonly unused?: boolean

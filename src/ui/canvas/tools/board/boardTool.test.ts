@@ -40,6 +40,15 @@ describe('boardTool', () => {
       },
     ])
     expect(last.select).toEqual({ kind: 'board', boardId: 'new1' })
+    expect(last.layDown).toBe(true)
+  })
+
+  it('sets no corner while the board’s size is not said', () => {
+    const unsized = { ...scene(), boardSize: null }
+    const { state, commands, last } = playTool(boardTool, unsized, click([150, 150]))
+    expect(commands).toEqual([])
+    expect(boardTool.unfinished(state)).toEqual([])
+    expect(last.say).toEqual({ kind: 'board-unsized' })
   })
 
   it('takes corners back one by one, and all of them by Escape; undo brings them back', () => {

@@ -69,7 +69,8 @@ function takeBack(state: BoardState): ToolStep<BoardState> {
 }
 
 function withCorner(state: BoardState, world: Point, scene: Scene): ToolStep<BoardState> {
-  const { slab, photo } = scene
+  const { slab, photo, boardSize } = scene
+  if (boardSize === null) return { state, say: { kind: 'board-unsized' } }
   const atPx = aimedPx(world, scene)
   if (!slab || !photo || !atPx) return { state, say: { kind: 'outside-photo' } }
   const corners = [...state.corners, atPx]
@@ -88,11 +89,12 @@ function withCorner(state: BoardState, world: Point, scene: Scene): ToolStep<Boa
         boardId,
         markIds: [scene.newId(), scene.newId(), scene.newId(), scene.newId()],
         cornersPx: [a, b, c, d],
-        ...scene.boardSize,
+        ...boardSize,
         name: boardName(slab.boards.map(({ name }) => name)),
       },
     },
     select: { kind: 'board', boardId },
+    layDown: true,
     say: { kind: 'board-laid' },
   }
 }

@@ -19,6 +19,7 @@ export const canvasTexts = {
   'canvas-lay-in': 'Lay it in the largest gap',
 
   'canvas-hint-mark': 'Tap a mark’s middle. Hold and drag to aim with the loupe.',
+  'canvas-hint-board-unsized': 'Type the board’s length, width and thickness first.',
   'canvas-hint-board': (values: {
     readonly corner: string
     readonly length: string
@@ -87,6 +88,7 @@ export const canvasTexts = {
   'say-trace-dropped': 'Points let go. Undo brings them back.',
   'say-outline-exists': 'This slab has its outline. Drag its points, or remove it first to trace it afresh.',
   'say-outside-photo': 'That is beside the photo.',
+  'say-board-unsized': 'Type the board’s length, width and thickness first.',
   'say-corner-set': (values: { readonly number: string }) => `Corner ${values.number} of 4 set.`,
   'say-board-laid': (values: { readonly length: string; readonly width: string }) =>
     `Board laid, ${values.length} by ${values.width}.`,

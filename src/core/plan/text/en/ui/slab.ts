@@ -39,7 +39,11 @@ export const slabTexts = {
 
   'board-title': 'Board of known size',
   'board-note':
-    'Any true rectangle that lies flat on the slab: the bigger the better. Say its size, then tap its corners in order.',
+    'Any true rectangle that lies flat on the slab: the bigger the better. Type its size, then tap its corners in order.',
+  'board-last': ({ size }: { size: string }) => `The one used last: ${size}`,
+  'board-check': 'Tape one long distance to check',
+  'board-check-note':
+    'Place two marks far apart on the slab, tape between them and type it. If it disagrees, the board’s size or a corner is wrong.',
   'board-length': 'Length',
   'board-width': 'Width',
   'board-thickness': 'Thickness',

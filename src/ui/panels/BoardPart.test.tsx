@@ -1,0 +1,57 @@
+// @vitest-environment happy-dom
+import { cleanup, render, screen } from '@testing-library/react'
+import userEvent from '@testing-library/user-event'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import demo from '../../../demo-data/library-table/plan.json'
+import { parsePlan, type Slab } from '../../core/plan'
+import { planStore, showPlan } from '../../state/planStore'
+import { lookAtPlan, sessionStore } from '../../state/sessionStore'
+import { BoardPart } from './BoardPart'
+
+function demoSlab(): Slab {
+  const parsed = parsePlan(demo)
+  if (!parsed.ok) throw new Error(parsed.problem.code)
+  showPlan(parsed.value.plan, { kind: 'saved', atMs: 0 })
+  lookAtPlan(parsed.value.plan)
+  const [slab] = parsed.value.plan.slabs
+  if (slab === undefined) throw new Error('the demo has no slab')
+  return slab
+}
+
+const box = (name: string) => screen.getByRole<HTMLInputElement>('textbox', { name })
+const tapCorners = () => screen.getByRole<HTMLButtonElement>('button', { name: 'Tap its four corners' })
+
+beforeEach(() => {
+  sessionStore.setState({ display: { system: 'mm' }, lastBoard: null })
+  const slab = demoSlab()
+  render(<BoardPart slab={slab} scale={null} />)
+})
+afterEach(cleanup)
+
+describe('a board of known size', () => {
+  it('has no size of its own, and its corners wait until all of it is typed', async () => {
+    expect(['Length', 'Width', 'Thickness'].map((name) => box(name).value)).toEqual(['', '', ''])
+    await userEvent.type(box('Length'), '1200{Enter}')
+    await userEvent.type(box('Width'), '600{Enter}')
+    expect(tapCorners().disabled).toBe(true)
+    await userEvent.type(box('Thickness'), '6{Enter}')
+    expect(tapCorners().disabled).toBe(false)
+  })
+
+  it('is offered again to the next slab of this browser, and taken only when that is asked for', async () => {
+    for (const [name, text] of [
+      ['Length', '1200'],
+      ['Width', '600'],
+      ['Thickness', '6'],
+    ] as const) {
+      await userEvent.type(box(name), `${text}{Enter}`)
+    }
+    cleanup()
+    lookAtPlan(planStore.getState().plan)
+    render(<BoardPart slab={demoSlab()} scale={null} />)
+    expect(tapCorners().disabled).toBe(true)
+    await userEvent.click(screen.getByRole('button', { name: 'The one used last: 1200 mm × 600 mm × 6 mm' }))
+    expect(box('Length').value).toBe('1200 mm')
+    expect(tapCorners().disabled).toBe(false)
+  })
+})
