@@ -1,32 +1,7 @@
-import {
-  type Bounds,
-  pointDistanceMm,
-  type Region,
-  regionBounds,
-  type Ring,
-  ringBounds,
-  type TablePoint,
-} from '../geometry'
+import { pointDistanceMm, type Region, type Ring, ringBounds, type TablePoint } from '../geometry'
 import type { Gap } from './gaps'
+import { RIM_TOLERANCE_MM, sidesReached } from './sidesReached'
 import { type SideChoices, TABLE_SIDES, type TableSide } from './tableSides'
-
-/** A gap that comes this near to the rim of the blank opens on it, mm. */
-const RIM_TOLERANCE_MM = 1
-
-/**
- * Sides of the blank that a gap comes to.
- * @param rim bounds of the blank
- */
-export function sidesReached(region: Region<TablePoint>, rim: Bounds): readonly TableSide[] {
-  const bounds = regionBounds(region)
-  const reaches: Record<TableSide, boolean> = {
-    start: bounds.minX < rim.minX + RIM_TOLERANCE_MM,
-    end: bounds.maxX > rim.maxX - RIM_TOLERANCE_MM,
-    far: bounds.minY < rim.minY + RIM_TOLERANCE_MM,
-    near: bounds.maxY > rim.maxY - RIM_TOLERANCE_MM,
-  }
-  return TABLE_SIDES.filter((side) => reaches[side])
-}
 
 /** A side of the form, as long as the side of the blank that it stands along. */
 export interface FormSide {

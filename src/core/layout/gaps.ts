@@ -8,7 +8,7 @@ import {
   type TablePoint,
 } from '../geometry'
 import { boundsTouch } from './clipToOutline'
-import { sidesReached } from './formSides'
+import { sidesReached } from './sidesReached'
 import { TABLE_SIDES, type SideChoices } from './tableSides'
 
 /** A hole in the slab, seen from the table. */

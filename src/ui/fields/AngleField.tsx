@@ -1,5 +1,6 @@
 import { degreesToRadians, formatAngle, parseAngle } from '../../core/units'
-import { type FieldBasics, type NudgeSize, ParsedField } from './ParsedField'
+import type { FieldBasics } from './fieldBasics'
+import { type NudgeSize, ParsedField } from './ParsedField'
 
 interface Props extends FieldBasics {
   readonly angleRad: number

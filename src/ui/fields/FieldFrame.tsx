@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import type { FieldBasics } from './ParsedField'
+import type { FieldBasics } from './fieldBasics'
 
 interface Props {
   readonly id: string

@@ -7,7 +7,8 @@ import {
   parseLengthWithin,
 } from '../../core/units'
 import { useDisplay } from '../text/useDisplay'
-import { type FieldBasics, type NudgeSize, ParsedField } from './ParsedField'
+import type { FieldBasics } from './fieldBasics'
+import { type NudgeSize, ParsedField } from './ParsedField'
 
 interface Shared extends FieldBasics {
   readonly limits: LengthLimits

@@ -1,5 +1,6 @@
 import { formatMoneyPlain, ok, parseMoneyCents } from '../../core/units'
-import { type FieldBasics, ParsedField } from './ParsedField'
+import type { FieldBasics } from './fieldBasics'
+import { ParsedField } from './ParsedField'
 
 interface Props extends FieldBasics {
   readonly cents: number | null

@@ -1,5 +1,6 @@
 import { formatNumber, type NumberLimits, parseNumberWithin } from '../../core/units'
-import { type FieldBasics, ParsedField } from './ParsedField'
+import type { FieldBasics } from './fieldBasics'
+import { ParsedField } from './ParsedField'
 
 interface Props extends FieldBasics {
   readonly value: number

@@ -1,20 +1,9 @@
 import { type KeyboardEvent, type ReactNode, useId } from 'react'
 import type { Result } from '../../core/units'
 import { useDescribeProblem } from '../text/useDescribeProblem'
+import type { FieldBasics } from './fieldBasics'
 import { FieldFrame, noteIds } from './FieldFrame'
 import { useTypedText } from './useTypedText'
-
-export interface FieldBasics {
-  readonly label: string
-  /** Reads the label out but does not show it, where a table's headings already say it. */
-  readonly labelHidden?: boolean
-  readonly hint?: string
-  /** What the program found wrong with the value, in a sentence. */
-  readonly issue?: string | undefined
-  /** Id of a note elsewhere that speaks of this value. */
-  readonly noteId?: string | undefined
-  readonly disabled?: boolean
-}
 
 export interface NudgeSize {
   readonly direction: 1 | -1

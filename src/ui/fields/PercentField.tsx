@@ -1,5 +1,6 @@
 import { formatPercent, parsePercent } from '../../core/units'
-import { type FieldBasics, ParsedField } from './ParsedField'
+import type { FieldBasics } from './fieldBasics'
+import { ParsedField } from './ParsedField'
 
 interface Props extends FieldBasics {
   /** 0 to 1. */
