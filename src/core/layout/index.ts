@@ -8,7 +8,8 @@ export {
   type Overlap,
 } from './coverage'
 export { CHORD_ERROR_MM, finishedRing, type TableOutline } from './finishedRing'
-export { type FormSide, formSides, sidesReached, woodEdgeMm } from './formSides'
+export { type FormSide, formSides, woodEdgeMm } from './formSides'
+export { sidesReached } from './sidesReached'
 export { type GapWidths, gapWidthsMm, NARROW_SHARE } from './gapWidths'
 export { type Gap, gapsOf, type TableVoid } from './gaps'
 export { type KeptEdge } from './keptEdges'
