@@ -8,12 +8,16 @@ export type Stage = 'photo' | 'scale' | 'trace' | 'table' | 'cuts' | 'paper'
 /** The photo as taken, the slab straight from above, or the table with its pieces in place. */
 export type ViewName = 'photo' | 'above' | 'table'
 
-export type ToolName = 'select' | 'mark' | 'board' | 'datum' | 'outline' | 'void' | 'footprint' | 'piece'
+export type ToolName =
+  'select' | 'mark' | 'board' | 'rule' | 'line' | 'datum' | 'outline' | 'void' | 'footprint' | 'piece'
 
 /** What is selected, of the slab and the option that are looked at. */
 export type Selection =
   | { readonly kind: 'mark'; readonly markId: string }
   | { readonly kind: 'board'; readonly boardId: string }
+  | { readonly kind: 'rule'; readonly ruleId: string }
+  /** A straight line, or a point of it by its place. */
+  | { readonly kind: 'line'; readonly lineId: string; readonly point: number | null }
   | { readonly kind: 'distance'; readonly distanceId: string }
   /** A point of the trace by its place in the ring, or the whole of it. */
   | { readonly kind: 'trace'; readonly traceId: string; readonly point: number | null }
@@ -29,6 +33,11 @@ export type TypedBoard = { readonly [K in keyof BoardSize]: BoardSize[K] | null 
 
 const NO_BOARD: TypedBoard = { lengthMm: null, widthMm: null, thicknessMm: null }
 
+export interface RuleSize {
+  readonly lengthMm: number
+  readonly thicknessMm: number
+}
+
 /** What is neither saved nor undone; the preferences among it are kept by the browser. */
 export interface SessionState extends Preferences {
   readonly optionId: string | null
@@ -39,6 +48,8 @@ export interface SessionState extends Preferences {
   readonly selection: Selection | null
   /** What the next board that is laid on the slab measures. */
   readonly boardSize: TypedBoard
+  /** How long the next rule or batten is that is laid on the slab. */
+  readonly ruleSize: RuleSize
   /** The plan as a gesture would leave it; shown instead of the plan while it lasts. */
   readonly draft: Plan | null
   readonly notice: InputProblem | null
@@ -55,6 +66,7 @@ export const sessionStore = createStore<SessionState>(() => ({
   tool: 'select',
   selection: null,
   boardSize: NO_BOARD,
+  ruleSize: { lengthMm: 1000, thicknessMm: 1 },
   draft: null,
   notice: null,
   lost: [],

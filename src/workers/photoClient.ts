@@ -1,4 +1,4 @@
-import type { PixelArea, RectifyingTransform } from '../core/photo'
+import type { ClickedThing, PixelArea, RectifyingTransform, RefinedClick } from '../core/photo'
 import { InvariantError } from '../core/units'
 import type { PhotoAnswer, PhotoSize, PhotoTask, ReducedPhoto } from './protocol'
 import { type JobOptions, JobProblem, WorkerLink, type WorkerLike } from './workerLink'
@@ -52,6 +52,14 @@ export class PhotoClient {
   /** The slab from straight above. A newer call for the same photo rejects the older one with AbortError. */
   async rectify(hash: string, transform: RectifyingTransform, options?: JobOptions): Promise<ImageBitmap> {
     return this.#bitmap(hash, { kind: 'rectify', hash, transform }, options)
+  }
+
+  /** Where the clicked thing stands, for each click; one that is not sure stays where it is. */
+  async refine(hash: string, thing: ClickedThing, options?: JobOptions): Promise<readonly RefinedClick[]> {
+    await this.#ensureOpen(hash)
+    const answer = await this.#link.ask({ kind: 'refine', hash, thing }, options)
+    if (answer.kind !== 'refined') throw new InvariantError('not refined clicks', { kind: answer.kind })
+    return answer.clicks
   }
 
   /** A JPEG of at most so many megapixels, of a photo that was not opened. */

@@ -1,9 +1,15 @@
 import {
+  boxRound,
+  type ClickedThing,
+  clicksOf,
   type PixelArea,
   rectifyingTiles,
   rectifyInto,
+  refineClicks,
+  type RefinedClick,
   type RectifyingTransform,
   type RgbaImage,
+  THUMB_SD_PX,
 } from '../core/photo'
 import { assertNever } from '../core/units'
 import { type Breathe, JobFailed } from './jobQueue'
@@ -92,6 +98,8 @@ export class PhotoShelf {
           kind: 'bitmap',
           bitmap: await rectified(this.#photo(task.hash), task.transform, breathe),
         }
+      case 'refine':
+        return { kind: 'refined', clicks: refined(this.#photo(task.hash), task.thing) }
       case 'reduce':
         return { kind: 'reduced', photo: await reduced(task.bytes, task.mostMegapixels) }
       case 'close':
@@ -153,6 +161,16 @@ async function rectified(
     view.context.putImageData(picture, tile.target.xPx, tile.target.yPx)
   }
   return view.canvas.transferToImageBitmap()
+}
+
+/** A photo of which so large a part cannot be read at once leaves the clicks where they are. */
+function refined(bitmap: ImageBitmap, thing: ClickedThing): readonly RefinedClick[] {
+  const box = boxRound(thing, sizeOf(bitmap))
+  if (box === null) return clicksOf(thing).map((px) => ({ px, sure: false, sdPx: THUMB_SD_PX }))
+  const { xPx, yPx, widthPx, heightPx } = box
+  const { context } = drawn(bitmap, box, widthPx, heightPx, true)
+  const { data } = context.getImageData(0, 0, widthPx, heightPx)
+  return refineClicks({ data, widthPx, heightPx, leftPx: xPx, topPx: yPx }, thing)
 }
 
 async function reduced(bytes: Blob, mostMegapixels: number): Promise<ReducedPhoto> {

@@ -1,4 +1,4 @@
-import type { PixelArea, RectifyingTransform } from '../core/photo'
+import type { ClickedThing, PixelArea, RectifyingTransform, RefinedClick } from '../core/photo'
 import type { InputProblem } from '../core/units'
 
 export interface PhotoSize {
@@ -24,6 +24,8 @@ export type PhotoTask =
     }
   /** The slab from straight above. A newer one of the same photo takes the place of an older one. */
   | { readonly kind: 'rectify'; readonly hash: string; readonly transform: RectifyingTransform }
+  /** Looks at the full-resolution pixels round clicks, and says where the clicked thing stands. */
+  | { readonly kind: 'refine'; readonly hash: string; readonly thing: ClickedThing }
   /** A smaller JPEG of a photo that is too large to be worked. */
   | { readonly kind: 'reduce'; readonly bytes: Blob; readonly mostMegapixels: number }
   | { readonly kind: 'close'; readonly hash: string }
@@ -32,6 +34,7 @@ export type PhotoAnswer =
   | { readonly kind: 'size'; readonly size: PhotoSize }
   | { readonly kind: 'bitmap'; readonly bitmap: ImageBitmap }
   | { readonly kind: 'reduced'; readonly photo: ReducedPhoto }
+  | { readonly kind: 'refined'; readonly clicks: readonly RefinedClick[] }
   | { readonly kind: 'closed' }
 
 /** From the page to a worker. */

@@ -34,7 +34,7 @@ export interface FlatSlab {
   /** Outline in mm from mark A; a rectangle from (−200, −150) to (2000, 750) when left out. */
   readonly outline?: readonly PxPoint[]
   readonly voids?: readonly { readonly ring: readonly PxPoint[]; readonly depthMm: number | null }[]
-  readonly thicknessMm?: number
+  readonly thicknessMm?: number | null
 }
 
 /**
@@ -59,7 +59,7 @@ export function flatSlab(more: FlatSlab = {}): Slab {
     })),
     straightLines: [],
   }
-  const slab = blankPhotoSlab('slab', 'Flat slab', photo, more.thicknessMm ?? 50)
+  const slab = blankPhotoSlab('slab', 'Flat slab', photo, more.thicknessMm === undefined ? 50 : more.thicknessMm)
   const distances = MARKS.flatMap((from, i) =>
     MARKS.slice(i + 1).map((to) => ({
       id: `${from.id}${to.id}`,

@@ -21,7 +21,7 @@ export function randomPlan(seed: number): Plan {
         ring: toPx(ring),
         depthMm: random.next() < 0.5 ? null : random.between(1, 80),
       })),
-      thicknessMm: random.between(20, 90),
+      thicknessMm: random.between(0, 1) < 0.1 ? null : random.between(20, 90),
     }),
     randomOption(random),
   )

@@ -28,6 +28,7 @@ export function toolScene(wish: SceneWish = {}): Scene {
       tool: wish.tool ?? 'select',
       selection: wish.selection ?? null,
       boardSize: { lengthMm: 1000, widthMm: 500, thicknessMm: 18 },
+      ruleSize: { lengthMm: 1000, thicknessMm: 1 },
     },
     () => `new${++ids}`,
   )

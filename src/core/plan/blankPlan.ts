@@ -12,7 +12,6 @@ import { defaultNames } from './text/en/names'
 
 /** What a new slab and a new table start with, until the maker says otherwise. Common practice, no source. */
 export const STARTING_VALUES = {
-  slabThicknessMm: 52,
   tableLengthMm: 2000,
   tableWidthMm: 900,
   tableThicknessMm: 45,
@@ -92,7 +91,7 @@ export function blankOption(id: string, name: string): Option {
   }
 }
 
-const blankSlab = (id: string, name: string, thicknessMm: number, capture: Slab['capture']): Slab => ({
+const blankSlab = (id: string, name: string, thicknessMm: number | null, capture: Slab['capture']): Slab => ({
   id,
   name,
   tag: '',
@@ -109,11 +108,11 @@ const blankSlab = (id: string, name: string, thicknessMm: number, capture: Slab[
 })
 
 /** A slab of which nothing is known but its photo. */
-export const blankPhotoSlab = (id: string, name: string, photo: Photo, thicknessMm: number): Slab =>
+export const blankPhotoSlab = (id: string, name: string, photo: Photo, thicknessMm: number | null): Slab =>
   blankSlab(id, name, thicknessMm, { kind: 'photo', photos: [photo], datum: null, traces: [] })
 
 /** A slab that is to be measured by stations along a datum. */
-export const blankStationSlab = (id: string, name: string, thicknessMm: number): Slab =>
+export const blankStationSlab = (id: string, name: string, thicknessMm: number | null): Slab =>
   blankSlab(id, name, thicknessMm, { kind: 'stations', stations: [] })
 
 /** A plan with one option and no slab. */

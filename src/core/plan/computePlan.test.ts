@@ -154,6 +154,31 @@ describe('computePlan where wood is short', () => {
   })
 })
 
+describe('a slab of which nobody has typed the thickness', () => {
+  const unmeasured = flatSlab({
+    thicknessMm: null,
+    voids: [
+      { ring: flatBox(200, 100, 300, 200), depthMm: 20 },
+      { ring: flatBox(600, 100, 700, 200), depthMm: null },
+    ],
+  })
+  const missing = 'slab-thickness-missing/slabs/slab/thicknessMm'
+
+  it('PLN-3 has cuts and coverage, with the depth of its voids as said, and no resin', () => {
+    const { slab, option } = resultOf(flatPlan(unmeasured))
+    expect(valueOf(slab.shape).voids.map(({ depthMm }) => depthMm)).toEqual([20, null])
+    expect(valueOf(option.pieces).cuts).toHaveLength(4)
+    expect(valueOf(option.verdict)).toMatchObject({ kind: 'covers-with-voids', voids: 2 })
+    expect(option.resin).toEqual({ state: 'blocked', because: [missing] })
+    expect(option.pour).toEqual({ state: 'blocked', because: [missing] })
+  })
+
+  it('says so once, and nothing about a table that may be too thick', () => {
+    const { issues } = computePlan(flatPlan(unmeasured))
+    expect(issues.map(({ id, severity }) => [id, severity])).toEqual([[missing, 'blocker']])
+  })
+})
+
 describe('computePlan parts', () => {
   it('PLN-3 names what blocks a part', () => {
     const plan = flatPlan()

@@ -58,7 +58,10 @@ function slabFiguresOf({ slab }: { readonly slab: Slab }): Figures<SlabResult> {
   const { id: slabId, capture, marks, tapedDistances, boards, rules, flatness, thicknessMm } = slab
   if (capture.kind === 'stations') {
     const { part, issues } = stationsShape(slabId, capture.stations)
-    return { result: { slabId, scale: { state: 'blocked', because: [] }, shape: part }, issues }
+    return {
+      result: { slabId, scale: { state: 'blocked', because: [] }, shape: part },
+      issues: [...slabThickness(slab).issues, ...issues],
+    }
   }
   const photo = capture.photos[0] ?? null
   const { datum } = capture
@@ -69,8 +72,15 @@ function slabFiguresOf({ slab }: { readonly slab: Slab }): Figures<SlabResult> {
   )
   return {
     result: { slabId, scale: scale.part, shape: shape.part },
-    issues: [...scale.issues, ...shape.issues],
+    issues: [...slabThickness(slab).issues, ...scale.issues, ...shape.issues],
   }
+}
+
+/** How thick the slab is; nothing in the photo tells it. */
+function slabThickness({ id, thicknessMm }: Slab): Found<number> {
+  return thicknessMm === null
+    ? blockedBy([issueOf('slab-thickness-missing', 'blocker', ['slabs', id, 'thicknessMm'])])
+    : ready(thicknessMm)
 }
 
 function outlineSpan(
@@ -135,29 +145,22 @@ function laidOption(
     marks: slabResult.scale.state === 'ready' ? slabResult.scale.value.markPositions : NO_MARKS,
   })
   const coverage = after(pieces.part, (value) => coverageFigures({ ...common, pieces: value }))
-  const resin = after(coverage.part, (value) =>
-    resinFigures({
-      optionId: option.id,
-      resin: option.resin,
-      tableThicknessMm: option.table.thicknessMm,
-      slabThicknessMm: slab.thicknessMm,
-      sides,
-      footprint,
-      coverage: value,
-    }),
+  const cast = after(coverage.part, (value) =>
+    after(slabThickness(slab).part, (slabThicknessMm) =>
+      ready({
+        optionId: option.id,
+        resin: option.resin,
+        tableThicknessMm: option.table.thicknessMm,
+        slabThicknessMm,
+        sides,
+        footprint,
+        coverage: value,
+      }),
+    ),
   )
-  const pour = after(coverage.part, (value) =>
-    pourFigures({
-      optionId: option.id,
-      resin: option.resin,
-      tableThicknessMm: option.table.thicknessMm,
-      slabThicknessMm: slab.thicknessMm,
-      moistureFraction: slab.moistureFraction,
-      sides,
-      footprint,
-      coverage: value,
-    }),
-  )
+  const resin = after(cast.part, resinFigures)
+  const { moistureFraction } = slab
+  const pour = after(cast.part, (value) => pourFigures({ ...value, moistureFraction }))
   const verdict = after(coverage.part, (value) => ready(verdictOf(value, sides)))
   return {
     result: {
@@ -204,6 +207,7 @@ function blockedOption(optionId: string, { part, issues }: Found<unknown>): Figu
 const FLATTENING_ALLOWANCE_MM = 6
 
 function thicknessIssues({ id, table }: Option, slab: Slab): readonly Issue[] {
+  if (slab.thicknessMm === null) return []
   const leftMm = slab.thicknessMm - table.thicknessMm
   const at = ['options', id, 'table', 'thicknessMm']
   const values = { thicknessMm: table.thicknessMm, slabThicknessMm: slab.thicknessMm, leftMm }

@@ -35,9 +35,9 @@ export function optionCoverage(input: OptionCoverageInput): Found<CoverageResult
       .filter(({ use }) => use === 'table')
       .map(({ region }) => applyIsometryToRegion(toTable, region, tablePoint)),
     slabOutline: applyIsometryToRing(toTable, shape.outline, tablePoint),
-    voids: shape.voids.map(({ ring, through, depthMm }) => ({
+    voids: shape.voids.map(({ ring, depthMm }) => ({
       ring: applyIsometryToRing(toTable, ring, tablePoint),
-      depthMm: through ? null : depthMm,
+      depthMm,
     })),
     laid,
   })

@@ -41,9 +41,8 @@ export interface SlabVoid {
   readonly name: string
   readonly ring: Ring<SlabPoint>
   readonly areaMm2: number
-  /** Depth of the hole from the top face, mm; a through hole has the slab's thickness. */
-  readonly depthMm: number
-  readonly through: boolean
+  /** Depth of the hole from the top face, mm; null: right through. */
+  readonly depthMm: number | null
 }
 
 export interface SlabShapeResult {

@@ -134,7 +134,8 @@ const slab = z.strictObject({
   name: shortText,
   tag: shortText,
   species: z.nullable(shortText),
-  thicknessMm: lengthMm,
+  /** As the slab lies; null until it is measured: nobody can see it in the photo. */
+  thicknessMm: z.nullable(lengthMm),
   moistureFraction: z.nullable(fraction),
   priceCents: z.nullable(cents),
   marks: z.array(mark),

@@ -17,7 +17,7 @@ import { voidOnSlab } from './voidOnSlab'
 
 export interface ShapeInput {
   readonly slabId: string
-  readonly thicknessMm: number
+  readonly thicknessMm: number | null
   readonly traces: readonly Trace[]
   readonly photoId: string
   readonly frame: SlabFrame

@@ -7,7 +7,7 @@ import type { Trace } from './schema'
 
 export interface VoidContext {
   readonly name: string
-  readonly thicknessMm: number
+  readonly thicknessMm: number | null
   readonly frame: SlabFrame
   readonly outline: Ring<SlabPoint>
 }
@@ -25,29 +25,25 @@ export function voidOnSlab(
   if (inside.length === 0 && !found.ring.some((point) => isPointInRing(point, outline))) {
     return { slabVoid: null, issues: [issueOf('void-outside-slab', 'warning', at, { traceName: name })] }
   }
-  const { depth, issues } = voidDepth(trace, at, { name, thicknessMm })
+  const { depthMm, issues } = voidDepth(trace, at, { name, thicknessMm })
   return {
-    slabVoid: {
-      traceId: trace.id,
-      name,
-      ring: found.ring,
-      areaMm2: ringAreaMm2(found.ring),
-      depthMm: depth ?? thicknessMm,
-      through: depth === null,
-    },
+    slabVoid: { traceId: trace.id, name, ring: found.ring, areaMm2: ringAreaMm2(found.ring), depthMm },
     issues,
   }
 }
 
-/** Depth of a void that does not go through; null for one that does, or that is said to be deeper than the slab. */
+/**
+ * Depth of a void that does not go through; null for one that does, or that is said to be deeper than the slab. While
+ * the slab's thickness is not known, what was said stands.
+ */
 function voidDepth(
   { meaning }: Trace,
   at: PlanPath,
   { name, thicknessMm }: Pick<VoidContext, 'name' | 'thicknessMm'>,
-): { readonly depth: number | null; readonly issues: readonly Issue[] } {
-  if (meaning.kind !== 'void' || meaning.depth.kind === 'through') return { depth: null, issues: [] }
+): { readonly depthMm: number | null; readonly issues: readonly Issue[] } {
+  if (meaning.kind !== 'void' || meaning.depth.kind === 'through') return { depthMm: null, issues: [] }
   const { depthMm } = meaning.depth
-  if (depthMm <= thicknessMm) return { depth: depthMm, issues: [] }
+  if (thicknessMm === null || depthMm <= thicknessMm) return { depthMm, issues: [] }
   const values = { traceName: name, depthMm, thicknessMm }
-  return { depth: null, issues: [issueOf('void-deeper-than-slab', 'warning', at, values)] }
+  return { depthMm: null, issues: [issueOf('void-deeper-than-slab', 'warning', at, values)] }
 }

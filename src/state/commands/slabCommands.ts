@@ -1,5 +1,4 @@
 import {
-  STARTING_VALUES,
   blankPhotoSlab,
   blankStationSlab,
   defaultNames,
@@ -28,9 +27,9 @@ const freeSlabName = (plan: Plan): string => {
 const withNewSlab = (
   plan: Plan,
   { name, thicknessMm }: NewSlab,
-  make: (name: string, thicknessMm: number) => Slab,
+  make: (name: string, thicknessMm: number | null) => Slab,
 ): Plan => {
-  const slab = make(name ?? freeSlabName(plan), thicknessMm ?? STARTING_VALUES.slabThicknessMm)
+  const slab = make(name ?? freeSlabName(plan), thicknessMm ?? null)
   return { ...plan, slabs: withAdded(plan.slabs, slab, 'slab') }
 }
 

@@ -8,6 +8,7 @@ import { canvasStore, toolInHand } from './canvasStore'
 import { forgetCamera } from './currentScene'
 import { hintFor } from './hint'
 import { zoomBy, ZOOM_STEP } from './keyInput'
+import { LEAST_LINE_POINTS } from './tools/line/lineTool'
 import { LEAST_RING_POINTS } from './tools/trace/drawing'
 import type { Scene } from './tools/toolTypes'
 
@@ -53,6 +54,11 @@ function TracePart({ scene, unfinished }: Props & { readonly unfinished: number 
       {isTrace && unfinished >= LEAST_RING_POINTS && (
         <button type="button" className="button" onClick={closeTrace}>
           {t('canvas-close-trace')}
+        </button>
+      )}
+      {scene.tool === 'line' && unfinished >= LEAST_LINE_POINTS && (
+        <button type="button" className="button" onClick={closeTrace}>
+          {t('canvas-line-done')}
         </button>
       )}
     </>

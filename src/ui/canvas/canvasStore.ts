@@ -20,6 +20,8 @@ export interface CanvasState {
   readonly hands: ReadonlyMap<string, ToolInHand>
   readonly crosshair: Crosshair | null
   readonly isPanning: boolean
+  /** A finger or a button is down on the canvas. */
+  readonly isTouched: boolean
 }
 
 export const canvasStore = createStore<CanvasState>(() => ({
@@ -28,6 +30,7 @@ export const canvasStore = createStore<CanvasState>(() => ({
   hands: new Map(),
   crosshair: null,
   isPanning: false,
+  isTouched: false,
 }))
 
 const handKey = (slabId: string | null, tool: ToolName): string => `${slabId ?? ''}/${tool}`

@@ -24,6 +24,7 @@ export function handlesOf(scene: Scene): readonly Handle[] {
       return [
         ...(setsPoints(scene.tool) ? [] : optionHandles(scene)),
         ...traceHandles(scene),
+        ...lineHandles(scene),
         ...datumHandles(scene),
         ...markHandles(scene),
       ]
@@ -43,7 +44,7 @@ const optionHandles = (scene: Scene): readonly Handle[] => [
 
 /** Tools that set points in the photo. */
 export const setsPoints = (tool: Scene['tool']): boolean =>
-  tool === 'mark' || tool === 'board' || tool === 'outline' || tool === 'void' || tool === 'datum'
+  tool !== 'select' && tool !== 'footprint' && tool !== 'piece'
 
 /** A handle at a world point; none when it has no place in this view. */
 function handleAt(
@@ -86,6 +87,26 @@ function datumHandles(scene: Scene): readonly Handle[] {
       selection: { kind: 'datum', end },
       grab: { kind: 'point', target: { kind: 'datumEnd', end }, at },
     }),
+  )
+}
+
+/** Points of straight lines: those of the selected line, and of all while they are being drawn. */
+function lineHandles(scene: Scene): readonly Handle[] {
+  const { photo, selection, tool } = scene
+  const isOpen = (lineId: string): boolean =>
+    tool === 'line' || (selection?.kind === 'line' && selection.lineId === lineId)
+  return (photo?.straightLines ?? []).flatMap((line, n) =>
+    (isOpen(line.id) ? line.pointsPx : line.pointsPx.slice(0, 1)).flatMap((at, index) =>
+      handleAt(scene, scene.frames.worldFromPx(at), {
+        id: `line/${line.id}/${index}`,
+        kind: 'linePoint',
+        label: t('canvas-line-point', { number: String(n + 1), point: String(index + 1) }),
+        selection: { kind: 'line', lineId: line.id, point: isOpen(line.id) ? index : null },
+        grab: isOpen(line.id)
+          ? { kind: 'point', target: { kind: 'linePoint', lineId: line.id, index }, at }
+          : null,
+      }),
+    ),
   )
 }
 

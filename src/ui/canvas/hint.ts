@@ -18,6 +18,15 @@ const HINTS: Readonly<Record<ToolName, Hint>> = {
           length: formatLength(boardSize.lengthMm, display),
           width: formatLength(boardSize.widthMm, display),
         }),
+  rule: ({ ruleSize }, unfinished, display) =>
+    t('canvas-hint-rule', {
+      end: String(unfinished + 1),
+      length: formatLength(ruleSize.lengthMm, display),
+    }),
+  line: (_, unfinished) =>
+    unfinished === 0
+      ? t('canvas-hint-line')
+      : t('canvas-hint-line-drawing', { points: t('canvas-points', { count: unfinished }) }),
   outline: (scene, unfinished) => traceHint(scene, 'outline', unfinished),
   void: (scene, unfinished) => traceHint(scene, 'void', unfinished),
   datum: (scene) => t(hasDatum(scene) ? 'canvas-hint-datum' : 'canvas-hint-datum-start'),

@@ -40,7 +40,10 @@ export function listenToPointers(host: HTMLElement): () => void {
     for (const effect of step.effects) {
       if (carryOut(effect) === 'declined') take({ kind: 'declined' })
     }
-    canvasStore.setState({ isPanning: gesture.kind === 'pan' || gesture.kind === 'pinch' })
+    canvasStore.setState({
+      isPanning: gesture.kind === 'pan' || gesture.kind === 'pinch',
+      isTouched: gesture.kind !== 'rest',
+    })
   }
 
   const flush = (): void => {

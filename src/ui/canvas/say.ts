@@ -19,6 +19,8 @@ export type Say =
   | { readonly kind: 'corner-set'; readonly number: number }
   | { readonly kind: 'board-unsized' }
   | { readonly kind: 'board-laid' }
+  | { readonly kind: 'rule-laid' }
+  | { readonly kind: 'line-drawn'; readonly points: number }
   | { readonly kind: 'datum-started' }
   | { readonly kind: 'datum-set' }
   | { readonly kind: 'table-laid' }

@@ -6,7 +6,7 @@ import { readyValue } from './scene'
 import type { Scene } from './tools/toolTypes'
 import type { Selection } from '../../state/sessionStore'
 
-type SayScene = Pick<Scene, 'slab' | 'photo' | 'optionResult' | 'boardSize' | 'option'>
+type SayScene = Pick<Scene, 'slab' | 'photo' | 'optionResult' | 'boardSize' | 'ruleSize' | 'option'>
 
 /** The sentence for what has happened, from the plan as it is after it. */
 export function sayText(say: Say, scene: SayScene, display: LengthDisplay): string {
@@ -21,6 +21,10 @@ export function sayText(say: Say, scene: SayScene, display: LengthDisplay): stri
       return t('say-points-missing', { count: say.placed })
     case 'trace-closed':
       return t('say-trace-closed', { points: say.points })
+    case 'line-drawn':
+      return t('say-line-drawn', { points: say.points })
+    case 'rule-laid':
+      return t('say-rule-laid', { length: formatLength(scene.ruleSize.lengthMm, display) })
     case 'board-laid':
       return boardText(scene, display)
     default:
@@ -53,12 +57,6 @@ function selectedText(selection: Selection, scene: SayScene, display: LengthDisp
 /** What a selected thing is called. */
 export function selectionName(selection: Selection, scene: SayScene): string {
   switch (selection.kind) {
-    case 'mark':
-      return t('canvas-mark', { name: markName(selection.markId, scene) })
-    case 'board':
-      return nameIn(scene.slab?.boards, selection.boardId)
-    case 'datum':
-      return selection.end === null ? t('canvas-datum') : t(`canvas-datum-${selection.end}`)
     case 'trace':
       return traceName(selection.traceId, selection.point, scene)
     case 'cut':
@@ -68,8 +66,32 @@ export function selectionName(selection: Selection, scene: SayScene): string {
     case 'placement':
       return placementName(selection.placementId, scene)
     default:
+      return referenceName(selection, scene)
+  }
+}
+
+/** What the size is told by; the table is all that is left. */
+function referenceName(selection: Selection, scene: SayScene): string {
+  switch (selection.kind) {
+    case 'mark':
+      return t('canvas-mark', { name: markName(selection.markId, scene) })
+    case 'board':
+      return nameIn(scene.slab?.boards, selection.boardId)
+    case 'rule':
+      return nameIn(scene.slab?.rules, selection.ruleId)
+    case 'line':
+      return lineName(selection.lineId, scene)
+    case 'datum':
+      return selection.end === null ? t('canvas-datum') : t(`canvas-datum-${selection.end}`)
+    default:
       return t('canvas-table')
   }
+}
+
+/** Straight lines are numbered in the order in which they were drawn. */
+function lineName(lineId: string, { photo }: Pick<SayScene, 'photo'>): string {
+  const place = photo?.straightLines.findIndex(({ id }) => id === lineId) ?? -1
+  return t('canvas-line', { number: String(place + 1) })
 }
 
 interface Named {

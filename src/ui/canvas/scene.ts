@@ -35,7 +35,10 @@ export const photoOf = (slab: Slab | null): Photo | null =>
 export const footprintPoseOn = (option: Option | null, slab: Slab | null): Isometry | null =>
   option?.footprint && slab && option.footprint.slabId === slab.id ? option.footprint.pose : null
 
-type SceneSession = Pick<SessionState, 'slabId' | 'optionId' | 'view' | 'tool' | 'selection' | 'boardSize'>
+type SceneSession = Pick<
+  SessionState,
+  'slabId' | 'optionId' | 'view' | 'tool' | 'selection' | 'boardSize' | 'ruleSize'
+>
 
 /** What is on the bench, before it is put on screen. */
 export type SceneModel = Omit<Scene, 'camera' | 'size'>
@@ -64,6 +67,7 @@ export function sceneModel(
     selection: session.selection,
     tray: session.view === 'table' ? trayOf(optionResult, pose) : [],
     boardSize: wholeBoard(session.boardSize),
+    ruleSize: session.ruleSize,
     newId,
   }
 }

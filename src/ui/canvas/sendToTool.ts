@@ -3,6 +3,7 @@ import { sessionStore, setDraft } from '../../state/sessionStore'
 import { announce } from '../a11y/announce'
 import { canvasStore, putInHand, toolInHand } from './canvasStore'
 import { currentScene, settledModel } from './currentScene'
+import { refineAfter } from './refineAfter'
 import { sayText } from './sayText'
 import { applyToolCommand, runToolCommand } from './tools/toolCommand'
 import type { ToolEvent, ToolStep } from './tools/toolTypes'
@@ -16,8 +17,10 @@ export function sendToTool(event: ToolEvent): Answer {
   const hand = toolInHand(canvasStore.getState(), slabId, scene.tool)
   const { next, ...answer } = hand.step(event, scene)
   putInHand(slabId, next)
-  if (answer.command) runToolCommand(answer.command)
-  else showDraft(answer)
+  if (answer.command) {
+    runToolCommand(answer.command)
+    refineAfter(answer.command)
+  } else showDraft(answer)
   if (answer.select !== undefined) sessionStore.setState({ selection: answer.select })
   if (answer.layDown) sessionStore.setState({ tool: 'select' })
   if (answer.say) announce(sayText(answer.say, settledModel(), sessionStore.getState().display))

@@ -23,13 +23,14 @@ export function useScenes(): Scenes {
   const draft = useStore(sessionStore, (session) => session.draft)
   const session = useStore(
     sessionStore,
-    useShallow(({ slabId, optionId, view, tool, selection, boardSize }) => ({
+    useShallow(({ slabId, optionId, view, tool, selection, boardSize, ruleSize }) => ({
       slabId,
       optionId,
       view,
       tool,
       selection,
       boardSize,
+      ruleSize,
     })),
   )
   const cameras = useStore(canvasStore, (state) => state.cameras)

@@ -61,7 +61,7 @@ async function startWithPhoto(photo: Photo): Promise<void> {
   }
   const slabId = newId()
   run(addPhotoSlab, { slabId, photo })
-  sessionStore.setState({ slabId, stage: 'scale', view: 'photo', tool: 'mark', selection: null })
+  sessionStore.setState({ slabId, stage: 'photo', view: 'photo', tool: 'select', selection: null })
 }
 
 /** Anything that was dropped, pasted or chosen: a photo or a saved job. */

@@ -6,41 +6,54 @@ import { LengthField } from '../fields/LengthField'
 import { TextField } from '../fields/TextField'
 import { placeName } from '../stages/goToStage'
 import { t } from '../text/t'
+import { ClickSign } from './ClickSign'
 import { PanelPart } from './PanelPart'
+import { photoOf } from './photoOf'
 import { tapedMarks } from './tapedPairs'
 
 /** A mark may stand on something, but not higher than this above the slab's face. */
 const HEIGHT_LIMITS = { leastMm: 0, greatestMm: 500 }
 
-function MarkRow({ slabId, mark }: { readonly slabId: string; readonly mark: Slab['marks'][number] }) {
-  const at = { slabId, markId: mark.id }
+function MarkRow({ slab, mark }: { readonly slab: Slab; readonly mark: Slab['marks'][number] }) {
+  const at = { slabId: slab.id, markId: mark.id }
+  const photo = photoOf(slab)
+  const seen = photo?.observations.find(({ markId }) => markId === mark.id)
   return (
-    <tr data-place={placeName('marks', mark.id)}>
-      <td>
-        <TextField
-          label={t('size-mark-name', { name: mark.name })}
-          labelHidden
-          needed
-          value={mark.name}
-          onChange={(name) => run(renameMark, { ...at, name })}
-        />
-      </td>
-      <td>
-        <LengthField
-          label={t('size-mark-height', { name: mark.name })}
-          labelHidden
-          valueMm={mark.heightMm}
-          limits={HEIGHT_LIMITS}
-          onChange={(heightMm) => run(setMarkHeight, { ...at, heightMm })}
-        />
-      </td>
-      <td className="number">
-        <button type="button" className="button button-small" onClick={() => run(removeMark, at)}>
-          {t('remove')}
-          <span className="unseen"> {mark.name}</span>
-        </button>
-      </td>
-    </tr>
+    <>
+      <tr data-place={placeName('marks', mark.id)} className={seen === undefined ? undefined : 'row-goes-on'}>
+        <td>
+          <TextField
+            label={t('size-mark-name', { name: mark.name })}
+            labelHidden
+            needed
+            value={mark.name}
+            onChange={(name) => run(renameMark, { ...at, name })}
+          />
+        </td>
+        <td>
+          <LengthField
+            label={t('size-mark-height', { name: mark.name })}
+            labelHidden
+            valueMm={mark.heightMm}
+            limits={HEIGHT_LIMITS}
+            onChange={(heightMm) => run(setMarkHeight, { ...at, heightMm })}
+          />
+        </td>
+        <td className="number">
+          <button type="button" className="button button-small" onClick={() => run(removeMark, at)}>
+            {t('remove')}
+            <span className="unseen"> {mark.name}</span>
+          </button>
+        </td>
+      </tr>
+      {photo !== null && seen !== undefined && (
+        <tr>
+          <td colSpan={3}>
+            <ClickSign slab={slab} photo={photo} seen={seen} name={mark.name} />
+          </td>
+        </tr>
+      )}
+    </>
   )
 }
 
@@ -63,7 +76,7 @@ export function MarksPart({ slab }: { readonly slab: Slab }) {
           </thead>
           <tbody>
             {marks.map((mark) => (
-              <MarkRow key={mark.id} slabId={slab.id} mark={mark} />
+              <MarkRow key={mark.id} slab={slab} mark={mark} />
             ))}
           </tbody>
         </table>

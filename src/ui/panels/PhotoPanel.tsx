@@ -2,9 +2,10 @@ import { GREATEST_LENGTH_MM, type Slab } from '../../core/plan'
 import { run } from '../../state/run'
 import { renameSlab, setSlabFacts, type SlabFacts } from '../../state/commands'
 import { ActionButton } from '../actions/ActionButton'
-import { LengthField } from '../fields/LengthField'
+import { OptionalLengthField } from '../fields/LengthField'
 import { MoneyField } from '../fields/MoneyField'
 import { TextField } from '../fields/TextField'
+import { goToStage } from '../stages/goToStage'
 import { t } from '../text/t'
 import { useSlab } from '../useActive'
 import { Figures } from './Figures'
@@ -13,8 +14,24 @@ import { photoOf } from './photoOf'
 
 function SlabFields({ slab }: { readonly slab: Slab }) {
   const set = (facts: Partial<SlabFacts>) => run(setSlabFacts, { slabId: slab.id, facts })
+  const isFresh = slab.marks.length === 0
   return (
     <PanelPart title={t('photo-slab')}>
+      <OptionalLengthField
+        label={t('photo-slab-thickness')}
+        hint={t('photo-slab-thickness-hint')}
+        placeholder={t('photo-slab-not-measured')}
+        valueMm={slab.thicknessMm}
+        limits={{ leastMm: 5, greatestMm: GREATEST_LENGTH_MM }}
+        onChange={(thicknessMm) => set({ thicknessMm })}
+      />
+      {isFresh && (
+        <div className="button-row">
+          <button type="button" className="button button-main" onClick={() => goToStage('scale')}>
+            {t('photo-go-on')}
+          </button>
+        </div>
+      )}
       <TextField
         label={t('photo-slab-name')}
         value={slab.name}
@@ -22,12 +39,6 @@ function SlabFields({ slab }: { readonly slab: Slab }) {
         onChange={(name) => run(renameSlab, { slabId: slab.id, name })}
       />
       <div className="field-pairs">
-        <LengthField
-          label={t('photo-slab-thickness')}
-          valueMm={slab.thicknessMm}
-          limits={{ leastMm: 5, greatestMm: GREATEST_LENGTH_MM }}
-          onChange={(thicknessMm) => set({ thicknessMm })}
-        />
         <MoneyField
           label={t('photo-slab-price')}
           cents={slab.priceCents}

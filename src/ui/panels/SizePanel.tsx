@@ -9,12 +9,15 @@ import { usePlanResult } from '../usePlanResult'
 import { BoardPart } from './BoardPart'
 import { DistancesPart } from './DistancesPart'
 import { Figures } from './Figures'
+import { FlatnessPart } from './FlatnessPart'
+import { LinesPart } from './LinesPart'
 import { MarksPart } from './MarksPart'
 import { NoPhotoYet } from './NoPhotoYet'
 import { PanelPart } from './PanelPart'
 import { photoOf } from './photoOf'
+import { RulePart } from './RulePart'
 
-type Reference = 'marks' | 'board'
+type Reference = 'marks' | 'board' | 'rule'
 
 /** The chalked line from which everything on the slab is measured. */
 function DatumPart({ scale }: { readonly scale: SlabScaleResult | null }) {
@@ -36,11 +39,18 @@ function DatumPart({ scale }: { readonly scale: SlabScaleResult | null }) {
   )
 }
 
+/** What is said already; all kinds count together, whichever is shown. */
+function referenceOf(slab: Slab): Reference {
+  if (slab.boards.length > 0) return 'board'
+  return slab.rules.length > 0 ? 'rule' : 'marks'
+}
+
 function SizeOf({ slab }: { readonly slab: Slab }) {
   const [chosen, setChosen] = useState<Reference | null>(null)
   const part = usePlanResult().slabs.get(slab.id)?.scale
   const scale = part?.state === 'ready' ? part.value : null
-  const reference = chosen ?? (slab.boards.length > 0 ? 'board' : 'marks')
+  const reference = chosen ?? referenceOf(slab)
+  const photo = photoOf(slab)
   return (
     <>
       <ChoiceGroup<Reference>
@@ -50,16 +60,19 @@ function SizeOf({ slab }: { readonly slab: Slab }) {
         options={[
           { value: 'marks', label: t('size-reference-marks') },
           { value: 'board', label: t('size-reference-board') },
+          { value: 'rule', label: t('size-reference-rule') },
         ]}
       />
-      {reference === 'marks' ? (
+      {reference === 'marks' && (
         <>
           <MarksPart slab={slab} />
           <DistancesPart slab={slab} scale={scale} />
         </>
-      ) : (
-        <BoardPart slab={slab} scale={scale} />
       )}
+      {reference === 'board' && <BoardPart slab={slab} scale={scale} />}
+      {reference === 'rule' && <RulePart slab={slab} />}
+      {photo !== null && <LinesPart slab={slab} photo={photo} />}
+      <FlatnessPart slab={slab} />
       <DatumPart scale={scale} />
     </>
   )

@@ -22,11 +22,14 @@ interface Props {
   readonly result: SlabResult | undefined
 }
 
+/** Of slabs as they are sold. Common practice, no source. */
+const USUAL_THICKNESS_MM = 50
+
 function DepthFields({ slab, trace, meaning, name, issue }: Props & { readonly issue: string | undefined }) {
   const set = (depth: VoidMeaning['depth']) =>
     run(setTraceMeaning, { slabId: slab.id, traceId: trace.id, meaning: { kind: 'void', depth } })
   // Half of the slab is as good a first guess as any; the maker measures it with a stick.
-  const partial = { kind: 'partial', depthMm: slab.thicknessMm / 2 } as const
+  const partial = { kind: 'partial', depthMm: (slab.thicknessMm ?? USUAL_THICKNESS_MM) / 2 } as const
   return (
     <>
       <ChoiceGroup<'through' | 'partial'>

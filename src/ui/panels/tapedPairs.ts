@@ -11,9 +11,12 @@ export interface TapedPair {
   readonly taped: { readonly id: string; readonly lengthMm: number } | null
 }
 
-/** Marks of which the distances are taped: those of boards have theirs from the board's size. */
+/** Marks of which the distances are taped: those of boards and rules have theirs from its size. */
 export function tapedMarks(slab: Slab): readonly MarkName[] {
-  const corners = new Set(slab.boards.flatMap(({ cornerIds }) => cornerIds))
+  const corners = new Set([
+    ...slab.boards.flatMap(({ cornerIds }) => cornerIds),
+    ...slab.rules.flatMap(({ endIds }) => endIds),
+  ])
   return slab.marks.filter(({ id }) => !corners.has(id))
 }
 

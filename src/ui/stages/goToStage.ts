@@ -25,6 +25,8 @@ const SELECTION_OF_LIST: Readonly<Record<string, (id: string) => Selection>> = {
   marks: (markId) => ({ kind: 'mark', markId }),
   tapedDistances: (distanceId) => ({ kind: 'distance', distanceId }),
   boards: (boardId) => ({ kind: 'board', boardId }),
+  rules: (ruleId) => ({ kind: 'rule', ruleId }),
+  straightLines: (lineId) => ({ kind: 'line', lineId, point: null }),
   traces: (traceId) => ({ kind: 'trace', traceId, point: null }),
   cuts: (cutId) => ({ kind: 'cut', cutId }),
   placements: (placementId) => ({ kind: 'placement', placementId }),

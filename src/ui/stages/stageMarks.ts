@@ -24,7 +24,7 @@ function stagesThatStand(
 ): Facts {
   const isReady = (part: { readonly state: string } | undefined) => part?.state === 'ready'
   const table = isReady(option?.footprint)
-  const cuts = table && isReady(option?.pieces) && isReady(option?.resin)
+  const cuts = table && isReady(option?.pieces)
   return {
     photo: hasPhoto,
     scale: isReady(slab?.scale),

@@ -3,6 +3,7 @@ import type { StageName } from './stageNames'
 
 /** Where an issue is put right, by the first word of its code. */
 const STAGE_OF_SUBJECT: Readonly<Record<string, StageName>> = {
+  slab: 'photo',
   scale: 'scale',
   reference: 'scale',
   board: 'scale',
@@ -25,6 +26,7 @@ const STAGE_OF_SUBJECT: Readonly<Record<string, StageName>> = {
 /** The stage at which an issue can be put right. */
 export function stageOfIssue(code: IssueCode): StageName {
   if (code === 'scale-no-photo') return 'photo'
+  if (code === 'slab-clipped') return 'scale'
   const [subject = ''] = code.split('-')
   return STAGE_OF_SUBJECT[subject] ?? 'scale'
 }

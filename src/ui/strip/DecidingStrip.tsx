@@ -3,7 +3,7 @@ import { formatMoneyPlain } from '../../core/units'
 import { useStageMarks } from '../stages/useStageMarks'
 import { t } from '../text/t'
 import { type Format, useFormat } from '../text/useFormat'
-import { useOption } from '../useActive'
+import { useOption, useSlab } from '../useActive'
 import { readyValue } from '../readyValue'
 import { usePlanResult } from '../usePlanResult'
 import { VerdictLine } from './VerdictLine'
@@ -46,11 +46,12 @@ function figuresOf(option: OptionResult | undefined, format: Format): readonly F
 export function DecidingStrip() {
   const format = useFormat()
   const option = useOption()
+  const slab = useSlab()
   const marks = useStageMarks()
   const optionResult = usePlanResult().options.get(option?.id ?? '')
   return (
     <section className="decide" aria-label={t('decide-label')}>
-      <VerdictLine option={optionResult} marks={marks} />
+      <VerdictLine option={optionResult} marks={marks} hasPhoto={slab !== null} />
       <dl className="decide-figures">
         {figuresOf(optionResult, format).map((figure) => (
           <div key={figure.key} data-figure={figure.key}>

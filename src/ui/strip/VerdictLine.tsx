@@ -9,6 +9,7 @@ import { type Format, useFormat } from '../text/useFormat'
 interface Props {
   readonly option: OptionResult | undefined
   readonly marks: StageMarks
+  readonly hasPhoto: boolean
 }
 
 /** The verdict in words. */
@@ -41,21 +42,21 @@ export function verdictText(verdict: Verdict, format: Format): string {
 
 const isBad = (kind: Verdict['kind']): boolean => kind === 'short' || kind === 'off-slab'
 
-/** What is still missing for a verdict: the first stage that needs something. */
-function missingText(marks: StageMarks): string {
-  const stage = STAGE_NAMES.find((name) => marks[name] === 'needs')
+/** What is still missing for a verdict: the first stage that needs something. A slab's thickness can wait. */
+function missingText(marks: StageMarks, hasPhoto: boolean): string {
+  const stage = STAGE_NAMES.find((name) => marks[name] === 'needs' && !(name === 'photo' && hasPhoto))
   return stage === undefined ? t('verdict-none') : t(`verdict-missing-${stage}`)
 }
 
 /** Covered or not, in words and with a sign. */
-export function VerdictLine({ option, marks }: Props) {
+export function VerdictLine({ option, marks, hasPhoto }: Props) {
   const format = useFormat()
   const part: Part<Verdict> | undefined = option?.verdict
   if (part === undefined || part.state === 'blocked') {
     return (
       <p className="verdict">
         <MarkIcon mark="needs" />
-        {missingText(marks)}
+        {missingText(marks, hasPhoto)}
       </p>
     )
   }

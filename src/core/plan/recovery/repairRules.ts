@@ -57,7 +57,7 @@ export const REPAIR_RULES: ReadonlyMap<string, RepairRule> = new Map([
   ['slabs/*/name', reset(defaultNames.unnamed)],
   ['slabs/*/tag', reset('')],
   ['slabs/*/species', reset(null)],
-  ['slabs/*/thicknessMm', reset(STARTING_VALUES.slabThicknessMm)],
+  ['slabs/*/thicknessMm', reset(null)],
   ['slabs/*/moistureFraction', reset(null)],
   ['slabs/*/priceCents', reset(null)],
   ['slabs/*/marks', reset([], 'lost-marks')],

@@ -68,11 +68,11 @@ function topBlocks(input: SheetInput, widthMm: number): readonly Block[] {
     width: length(footprint.finishedWidthMm),
     thickness: length(option.table.thicknessMm),
   })
-  const wood = text.sheetSizeByThickness({
-    length: length(shape.lengthMm),
-    width: length(shape.widthMm),
-    thickness: length(slab.thicknessMm),
-  })
+  const face = { length: length(shape.lengthMm), width: length(shape.widthMm) }
+  const wood =
+    slab.thicknessMm === null
+      ? text.sheetSizeThicknessUnknown(face)
+      : text.sheetSizeByThickness({ ...face, thickness: length(slab.thicknessMm) })
   const kerfs = [...new Set(input.pieces.cuts.map(({ kerfMm }) => length(kerfMm)))]
   const facts = [
     `${text.sheetFactFinished}: ${top}`,

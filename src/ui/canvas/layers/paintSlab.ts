@@ -13,6 +13,8 @@ export function paintSlab(brush: Brush, scene: Scene, ink: Ink): void {
   if (scene.view === 'photo') paintTraces(brush, scene, ink)
   else paintShape(brush, scene, ink)
   paintBoards(brush, scene, ink)
+  paintRules(brush, scene, ink)
+  paintLines(brush, scene, ink)
   paintDatum(brush, scene, ink)
 }
 
@@ -71,6 +73,44 @@ function paintBoards(brush: Brush, scene: Scene, ink: Ink): void {
       dashPx: [3, 4],
       halo: ink.paper,
     })
+  }
+}
+
+function paintRules(brush: Brush, scene: Scene, ink: Ink): void {
+  const { slab, photo, frames, camera, selection } = scene
+  for (const rule of slab?.rules ?? []) {
+    const ends = rule.endIds
+      .map((id) => photo?.observations.find(({ markId }) => markId === id)?.atPx)
+      .map((atPx) => (atPx ? frames.worldFromPx(atPx) : null))
+      .filter((point) => point !== null)
+    if (ends.length !== 2) continue
+    layPaths(brush, camera, [ends], false)
+    const selected = selection?.kind === 'rule' && selection.ruleId === rule.id
+    stroke(brush, {
+      colour: selected ? ink.accent : ink.ink,
+      widthPx: (selected ? 2.5 : 1.5) * ink.weight,
+      dashPx: [3, 4],
+      halo: ink.paper,
+    })
+  }
+}
+
+/** Straight lines that tell the lens's bow, through their points; a small cross at each. */
+function paintLines(brush: Brush, { photo, frames, camera, selection }: Scene, ink: Ink): void {
+  for (const line of photo?.straightLines ?? []) {
+    const path = line.pointsPx.map((px) => frames.worldFromPx(px)).filter((point) => point !== null)
+    const selected = selection?.kind === 'line' && selection.lineId === line.id
+    const colour = selected ? ink.accent : ink.ink
+    layPaths(brush, camera, [path], false)
+    stroke(brush, { colour, widthPx: (selected ? 2.25 : 1.25) * ink.weight, dashPx: [9, 5], halo: ink.paper })
+    brush.beginPath()
+    for (const [x, y] of path.map((point) => screenOf(camera, point))) {
+      brush.moveTo(x - 4, y - 4)
+      brush.lineTo(x + 4, y + 4)
+      brush.moveTo(x + 4, y - 4)
+      brush.lineTo(x - 4, y + 4)
+    }
+    stroke(brush, { colour, widthPx: 1.5 * ink.weight, halo: ink.paper })
   }
 }
 

@@ -10,6 +10,7 @@ import {
 import { degreesToRadians } from '../../../core/units'
 import { movedPose, turnedOverPose, turnedPose } from '../poseEdits'
 import { poseSubject } from '../poseSubject'
+import { clickSdPx } from './clickCare'
 import { pointCommand, withinPhoto } from './pointDrag'
 import { poseCommand } from './poseCommand'
 import type { ToolCommand } from './toolCommand'
@@ -95,5 +96,5 @@ function centreOf(scene: Scene, { target, pose }: { target: PoseTarget; pose: Is
 
 export const nudgeCommand = (nudge: Nudge, scene: Scene): ToolCommand | null =>
   nudge.kind === 'point'
-    ? pointCommand(nudge.target, nudge.atPx, scene)
+    ? pointCommand(nudge.target, nudge.atPx, scene, { sdPx: clickSdPx('keys', scene), isKept: true })
     : poseCommand(nudge.target, nudge.pose, scene)

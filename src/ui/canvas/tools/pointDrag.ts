@@ -6,9 +6,11 @@ import {
   type PxPoint,
   subtractPoints,
 } from '../../../core/geometry'
+import type { Slab } from '../../../core/plan'
 import { TAP_SLOP_PX } from '../hitTest'
 import type { Say } from '../say'
 import { worldOf } from '../view'
+import { clickSdPx } from './clickCare'
 import type { ToolCommand } from './toolCommand'
 import type { Aim, PointerKind, PointTarget, Scene } from './toolTypes'
 
@@ -55,17 +57,28 @@ export const aimOfDrag = (drag: PointDrag): Aim => ({
 /** The command that leaves the point where the drag has brought it; null when nothing has changed. */
 export function pointDragCommand(drag: PointDrag, scene: Scene): ToolCommand | null {
   if (!drag.moved && drag.target.kind !== 'newTracePoint') return null
-  return pointCommand(drag.target, drag.atPx, scene)
+  return pointCommand(drag.target, drag.atPx, scene, { sdPx: clickSdPx(drag.pointer, scene) })
 }
 
-export function pointCommand(target: PointTarget, atPx: PxPoint, scene: Scene): ToolCommand | null {
+/** How a point came to where it is: how well the hand could aim, and whether it is to stay exactly there. */
+export interface Care {
+  readonly sdPx: number
+  readonly isKept?: boolean
+}
+
+export function pointCommand(
+  target: PointTarget,
+  atPx: PxPoint,
+  scene: Scene,
+  care: Care,
+): ToolCommand | null {
   const { slab, photo } = scene
   if (!slab || !photo) return null
   const slabId = slab.id
   const photoId = photo.id
   switch (target.kind) {
     case 'mark':
-      return { name: 'moveMark', args: { slabId, photoId, markId: target.markId, atPx } }
+      return { name: 'moveMark', args: { slabId, photoId, markId: target.markId, atPx, ...care } }
     case 'tracePoint':
       return {
         name: 'moveTracePoint',
@@ -76,14 +89,21 @@ export function pointCommand(target: PointTarget, atPx: PxPoint, scene: Scene): 
         name: 'insertTracePoint',
         args: { slabId, traceId: target.traceId, index: target.index, atPx },
       }
-    case 'datumEnd': {
-      const datum = slab.capture.kind === 'photo' ? slab.capture.datum : null
-      if (!datum) return null
-      const ends =
-        target.end === 'from' ? { fromPx: atPx, toPx: datum.toPx } : { fromPx: datum.fromPx, toPx: atPx }
-      return { name: 'setDatum', args: { slabId, photoId, ...ends } }
-    }
+    case 'linePoint':
+      return {
+        name: 'moveLinePoint',
+        args: { slabId, photoId, lineId: target.lineId, index: target.index, atPx, sdPx: care.sdPx },
+      }
+    case 'datumEnd':
+      return datumCommand(slab, photoId, target.end, atPx)
   }
+}
+
+function datumCommand(slab: Slab, photoId: string, end: 'from' | 'to', atPx: PxPoint): ToolCommand | null {
+  const datum = slab.capture.kind === 'photo' ? slab.capture.datum : null
+  if (!datum) return null
+  const ends = end === 'from' ? { fromPx: atPx, toPx: datum.toPx } : { fromPx: datum.fromPx, toPx: atPx }
+  return { name: 'setDatum', args: { slabId: slab.id, photoId, ...ends } }
 }
 
 /** What to say when the drag has ended. */
@@ -92,6 +112,8 @@ export function sayPointMoved(target: PointTarget): Say {
     case 'mark':
       return { kind: 'mark-moved', markId: target.markId }
     case 'tracePoint':
+      return { kind: 'point-moved', number: target.index + 1 }
+    case 'linePoint':
       return { kind: 'point-moved', number: target.index + 1 }
     case 'newTracePoint':
       return { kind: 'point-added', number: target.index + 1 }

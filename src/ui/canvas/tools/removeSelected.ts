@@ -1,3 +1,4 @@
+import type { Selection } from '../../../state/sessionStore'
 import type { ToolCommand } from './toolCommand'
 import type { Scene, ToolStep } from './toolTypes'
 
@@ -7,23 +8,36 @@ export function removeSelected<State>(state: State, scene: Scene): ToolStep<Stat
   return command && { state, command, select: null, say: { kind: 'removed' } }
 }
 
-function removalOf({ selection, slab, option }: Scene): ToolCommand | null {
-  switch (selection?.kind) {
+function removalOf({ selection, slab, photo, option }: Scene): ToolCommand | null {
+  if (!selection) return null
+  if (selection.kind === 'placement') return option && placementRemoval(option.id, selection.placementId)
+  return slab && slabRemoval(selection, slab.id, photo?.id ?? null)
+}
+
+function slabRemoval(selection: Selection, slabId: string, photoId: string | null): ToolCommand | null {
+  switch (selection.kind) {
     case 'mark':
-      return slab && { name: 'removeMark', args: { slabId: slab.id, markId: selection.markId } }
+      return { name: 'removeMark', args: { slabId, markId: selection.markId } }
+    case 'rule':
+      return { name: 'removeRule', args: { slabId, ruleId: selection.ruleId } }
+    case 'line':
+      return photoId === null ? null : lineRemoval(slabId, photoId, selection.lineId)
     case 'trace':
-      return slab && traceRemoval(slab.id, selection.traceId, selection.point)
-    case 'placement':
-      return (
-        option && {
-          name: 'removePlacement',
-          args: { optionId: option.id, placementId: selection.placementId },
-        }
-      )
+      return traceRemoval(slabId, selection.traceId, selection.point)
     default:
       return null
   }
 }
+
+const placementRemoval = (optionId: string, placementId: string): ToolCommand => ({
+  name: 'removePlacement',
+  args: { optionId, placementId },
+})
+
+const lineRemoval = (slabId: string, photoId: string, lineId: string): ToolCommand => ({
+  name: 'removeStraightLine',
+  args: { slabId, photoId, lineId },
+})
 
 const traceRemoval = (slabId: string, traceId: string, index: number | null): ToolCommand =>
   index === null

@@ -1,18 +1,23 @@
 import type { Plan } from '../../../core/plan'
 import type { Command } from '../../../state/command'
 import {
+  addStraightLine,
   addTrace,
   deleteTracePoint,
   insertTracePoint,
   layBoard,
   layFootprint,
   layPiece,
+  layRule,
+  moveLinePoint,
   moveMark,
   movePlacement,
   moveTracePoint,
   placeMark,
   removeMark,
   removePlacement,
+  removeRule,
+  removeStraightLine,
   removeTrace,
   setDatum,
 } from '../../../state/commands'
@@ -20,18 +25,23 @@ import { run } from '../../../state/run'
 
 /** The commands that canvas tools ask for. */
 const commands = {
+  addStraightLine,
   addTrace,
   deleteTracePoint,
   insertTracePoint,
   layBoard,
   layFootprint,
   layPiece,
+  layRule,
+  moveLinePoint,
   moveMark,
   movePlacement,
   moveTracePoint,
   placeMark,
   removeMark,
   removePlacement,
+  removeRule,
+  removeStraightLine,
   removeTrace,
   setDatum,
 }

@@ -3,8 +3,10 @@ import type { ToolName } from '../../../state/sessionStore'
 import { boardTool } from './board/boardTool'
 import { datumTool } from './datum/datumTool'
 import { footprintTool } from './footprint/footprintTool'
+import { lineTool } from './line/lineTool'
 import { markTool } from './mark/markTool'
 import { pieceTool } from './piece/pieceTool'
+import { ruleTool } from './rule/ruleTool'
 import { selectTool } from './select/selectTool'
 import type { Aim, Scene, Tool, ToolEvent, ToolStep } from './toolTypes'
 import { traceTool } from './trace/traceTool'
@@ -35,6 +37,8 @@ const AT_REST: Readonly<Record<ToolName, ToolInHand>> = {
   board: inHand('board', boardTool),
   outline: inHand('outline', traceTool('outline')),
   void: inHand('void', traceTool('void')),
+  rule: inHand('rule', ruleTool),
+  line: inHand('line', lineTool),
   datum: inHand('datum', datumTool),
   footprint: inHand('footprint', footprintTool),
   piece: inHand('piece', pieceTool),

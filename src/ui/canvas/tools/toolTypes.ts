@@ -41,6 +41,7 @@ export type PointTarget =
   /** A point that the drag itself puts into the ring, before `index`. */
   | { readonly kind: 'newTracePoint'; readonly traceId: string; readonly index: number }
   | { readonly kind: 'datumEnd'; readonly end: 'from' | 'to' }
+  | { readonly kind: 'linePoint'; readonly lineId: string; readonly index: number }
 
 /** What a drag of something rigid moves or turns. */
 export type PoseTarget =
@@ -55,7 +56,16 @@ export type PoseTarget =
     }
 
 export type HandleKind =
-  'mark' | 'tracePoint' | 'trace' | 'datumEnd' | 'footprint' | 'turnHandle' | 'cut' | 'piece' | 'placement'
+  | 'mark'
+  | 'tracePoint'
+  | 'trace'
+  | 'linePoint'
+  | 'datumEnd'
+  | 'footprint'
+  | 'turnHandle'
+  | 'cut'
+  | 'piece'
+  | 'placement'
 
 /** Something that can be selected or grabbed, with its place on screen. */
 export interface Handle {
@@ -96,6 +106,7 @@ export interface Scene {
   readonly tray: readonly TrayPiece[]
   /** What the next board measures; null until that is said. */
   readonly boardSize: BoardSize | null
+  readonly ruleSize: { readonly lengthMm: number; readonly thicknessMm: number }
   readonly newId: () => string
 }
 

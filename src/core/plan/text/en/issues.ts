@@ -84,6 +84,9 @@ export const issueTexts: Readonly<Record<IssueCode, IssueSentence>> = {
   'focal-unlikely': () =>
     'The marks and distances fit only a camera that few phones have. A distance may be misread, or the photo was cropped.',
 
+  'slab-thickness-missing': () =>
+    'The slab’s thickness is not known, so the resin cannot be worked out. Measure it and type it at Photo.',
+
   'outline-missing': () => 'The slab’s edge is not traced yet.',
   'outline-too-few-points': () =>
     'The outline has fewer than three points. Go on tracing, or start it again.',

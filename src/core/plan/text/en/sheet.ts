@@ -37,6 +37,8 @@ export const sheetText = {
     width: string
     thickness: string
   }) => `${length} × ${width}, ${thickness} thick`,
+  sheetSizeThicknessUnknown: ({ length, width }: { length: string; width: string }) =>
+    `${length} × ${width}, thickness not measured`,
 
   sheetSideStart: 'start',
   sheetSideEnd: 'end',

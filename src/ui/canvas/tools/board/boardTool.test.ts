@@ -35,6 +35,7 @@ describe('boardTool', () => {
           lengthMm: 1000,
           widthMm: 500,
           thicknessMm: 18,
+          sdPx: 4,
           name: 'Board 1',
         },
       },

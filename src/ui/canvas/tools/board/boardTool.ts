@@ -1,5 +1,6 @@
-import type { Point, PxPoint } from '../../../../core/geometry'
+import type { PxPoint } from '../../../../core/geometry'
 import { type Aiming, aimedPx, aimOf, moveAim, startAim } from '../aim'
+import { clickSdPx } from '../clickCare'
 import type { Scene, Tool, ToolEvent, ToolStep } from '../toolTypes'
 import { t } from '../../../text/t'
 
@@ -30,7 +31,7 @@ function step(state: BoardState, event: ToolEvent, scene: Scene): ToolStep<Board
       return { state: { ...state, aiming: aiming && moveAim(aiming, event.screen, scene) } }
     case 'release':
       return aiming
-        ? withCorner({ ...state, aiming: null }, moveAim(aiming, event.screen, scene).at, scene)
+        ? withCorner({ ...state, aiming: null }, moveAim(aiming, event.screen, scene), scene)
         : { state }
     case 'abandon':
       return { state: { ...state, aiming: null } }
@@ -48,7 +49,8 @@ function stepKey(
   event: Extract<ToolEvent, { kind: 'key' }>,
   scene: Scene,
 ): ToolStep<BoardState> {
-  if (event.key === 'Enter' && event.crosshair) return withCorner(state, event.crosshair, scene)
+  if (event.key === 'Enter' && event.crosshair)
+    return withCorner(state, { at: event.crosshair, pointer: 'keys' }, scene)
   if (event.key === 'Backspace' || event.key === 'Delete') return takeBack(state)
   if (event.key !== 'Escape') return { state, unused: true }
   if (state.aiming) return { state: { ...state, aiming: null } }
@@ -68,10 +70,14 @@ function takeBack(state: BoardState): ToolStep<BoardState> {
   }
 }
 
-function withCorner(state: BoardState, world: Point, scene: Scene): ToolStep<BoardState> {
+function withCorner(
+  state: BoardState,
+  { at, pointer }: Pick<Aiming, 'at' | 'pointer'>,
+  scene: Scene,
+): ToolStep<BoardState> {
   const { slab, photo, boardSize } = scene
   if (boardSize === null) return { state, say: { kind: 'board-unsized' } }
-  const atPx = aimedPx(world, scene)
+  const atPx = aimedPx(at, scene)
   if (!slab || !photo || !atPx) return { state, say: { kind: 'outside-photo' } }
   const corners = [...state.corners, atPx]
   const [a, b, c, d] = corners
@@ -90,6 +96,7 @@ function withCorner(state: BoardState, world: Point, scene: Scene): ToolStep<Boa
         markIds: [scene.newId(), scene.newId(), scene.newId(), scene.newId()],
         cornersPx: [a, b, c, d],
         ...boardSize,
+        sdPx: clickSdPx(pointer, scene),
         name: boardName(slab.boards.map(({ name }) => name)),
       },
     },

@@ -19,7 +19,10 @@ describe('markTool', () => {
   it('sets a mark where a tap was, in photo pixels', () => {
     const { commands, last } = playTool(markTool, scene, click([200, 180]))
     // by hand: a quarter of a screen px to the photo px
-    expect(commands).toEqual([{ name: 'placeMark', args: { ...at, markId: 'new1', atPx: [800, 720] } }])
+    expect(commands).toEqual([
+      // by hand, too: a mouse is 1 screen px off
+      { name: 'placeMark', args: { ...at, markId: 'new1', atPx: [800, 720], sdPx: 4 } },
+    ])
     expect(last.say).toEqual({ kind: 'mark-set', markId: 'new1' })
   })
 
@@ -32,7 +35,7 @@ describe('markTool', () => {
     expect(commands).toEqual([
       {
         name: 'placeMark',
-        args: { ...at, markId: 'new1', atPx: [960, 4 * (260 - FINGER_LEAD_PX)] },
+        args: { ...at, markId: 'new1', atPx: [960, 4 * (260 - FINGER_LEAD_PX)], sdPx: 8 },
       },
     ])
     const aim = steps[1] && markTool.aim(steps[1].state)
@@ -45,7 +48,9 @@ describe('markTool', () => {
       drag([204, 184]),
       release([204, 184]),
     ])
-    expect(commands).toEqual([{ name: 'placeMark', args: { ...at, markId: 'new1', atPx: [800, 720] } }])
+    expect(commands).toEqual([
+      { name: 'placeMark', args: { ...at, markId: 'new1', atPx: [800, 720], sdPx: 8 } },
+    ])
   })
 
   it('drags a mark that is there, in one step, without a jump', () => {
@@ -56,10 +61,10 @@ describe('markTool', () => {
       drag([148, 142]),
       release([148, 142]),
     ])
-    const moved = { name: 'moveMark', args: { ...at, markId: 'a', atPx: [580, 580] } }
+    const moved = { name: 'moveMark', args: { ...at, markId: 'a', atPx: [580, 580], sdPx: 4 } }
     expect(steps.map(({ draft }) => draft ?? null)).toEqual([
       null,
-      { name: 'moveMark', args: { ...at, markId: 'a', atPx: [540, 540] } },
+      { name: 'moveMark', args: { ...at, markId: 'a', atPx: [540, 540], sdPx: 4 } },
       moved,
       null,
     ])
@@ -98,7 +103,9 @@ describe('markTool', () => {
 
   it('works by keys alone: Enter sets, Enter on a mark selects it, arrows then move it in one step', () => {
     const set = playTool(markTool, toolScene({ tool: 'mark' }), [key('Enter', { crosshair: [900, 901] })])
-    expect(set.commands).toEqual([{ name: 'placeMark', args: { ...at, markId: 'new1', atPx: [900, 901] } }])
+    expect(set.commands).toEqual([
+      { name: 'placeMark', args: { ...at, markId: 'new1', atPx: [900, 901], sdPx: 2 } },
+    ])
 
     const chosen = playTool(markTool, scene, [key('Enter', { crosshair: [510, 500] })])
     expect(chosen.commands).toEqual([])
@@ -111,7 +118,10 @@ describe('markTool', () => {
       key('ArrowUp', { alt: true }),
       KEY_UP,
     ])
-    expect(commands).toEqual([{ name: 'moveMark', args: { ...at, markId: 'a', atPx: [511, 499.9] } }])
+    // Set step by step, it stays exactly there.
+    expect(commands).toEqual([
+      { name: 'moveMark', args: { ...at, markId: 'a', atPx: [511, 499.9], sdPx: 2, isKept: true } },
+    ])
   })
 
   it('leaves arrow keys to the cross while nothing is selected', () => {

@@ -1,10 +1,11 @@
 import { type Aiming, aimedPx, aimOf, moveAim, startAim } from '../aim'
+import { clickSdPx } from '../clickCare'
 import { aimOfGrab, EMPTY_HAND, type Grab, grabHandle, stepGrab } from '../grab'
 import { hitHandle } from '../../hitTest'
 import { handlesOf } from '../../handles'
 import { screenOf } from '../../view'
 import { stepKey } from '../stepKey'
-import type { Handle, Scene, Tool, ToolEvent, ToolStep } from '../toolTypes'
+import type { Handle, PointerKind, Scene, Tool, ToolEvent, ToolStep } from '../toolTypes'
 
 export type MarkState =
   { readonly kind: 'hand'; readonly grab: Grab } | { readonly kind: 'aiming'; readonly aiming: Aiming }
@@ -45,7 +46,7 @@ function stepAiming(aiming: Aiming, event: ToolEvent, scene: Scene): ToolStep<Ma
     case 'drag':
       return { state: { kind: 'aiming', aiming: moveAim(aiming, event.screen, scene) } }
     case 'release':
-      return setMark(moveAim(aiming, event.screen, scene).at, scene)
+      return setMark(moveAim(aiming, event.screen, scene).at, aiming.pointer, scene)
     case 'abandon':
       return { state: IDLE }
     case 'key':
@@ -58,14 +59,17 @@ function stepAiming(aiming: Aiming, event: ToolEvent, scene: Scene): ToolStep<Ma
   }
 }
 
-function setMark(world: Aiming['at'], scene: Scene): ToolStep<MarkState> {
+function setMark(world: Aiming['at'], pointer: PointerKind, scene: Scene): ToolStep<MarkState> {
   const { slab, photo } = scene
   const atPx = aimedPx(world, scene)
   if (!slab || !photo || !atPx) return { state: IDLE, say: { kind: 'outside-photo' } }
   const markId = scene.newId()
   return {
     state: IDLE,
-    command: { name: 'placeMark', args: { slabId: slab.id, photoId: photo.id, markId, atPx } },
+    command: {
+      name: 'placeMark',
+      args: { slabId: slab.id, photoId: photo.id, markId, atPx, sdPx: clickSdPx(pointer, scene) },
+    },
     say: { kind: 'mark-set', markId },
   }
 }
@@ -76,5 +80,5 @@ function setByKeys(crosshair: Aiming['at'], scene: Scene): ToolStep<MarkState> {
   const selection = hitHandle(handlesOf(scene), screen, 'keys', isMark)?.selection
   return selection
     ? { state: IDLE, select: selection, say: { kind: 'selected', selection } }
-    : setMark(crosshair, scene)
+    : setMark(crosshair, 'keys', scene)
 }

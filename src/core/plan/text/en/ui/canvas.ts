@@ -26,6 +26,12 @@ export const canvasTexts = {
     readonly width: string
   }) =>
     `Board ${values.length} × ${values.width}: tap corner ${values.corner} of 4. Start at one end of a long side and go round.`,
+  'canvas-hint-rule': (values: { readonly end: string; readonly length: string }) =>
+    `Rule or batten, ${values.length}: tap end ${values.end} of 2, in the middle of its width.`,
+  'canvas-hint-line': 'Tap three or more points along something straight: a chalk line, a track.',
+  'canvas-hint-line-drawing': (values: { readonly points: string }) =>
+    `${values.points} set. Three or more tell the lens’s bow; Enter ends the line.`,
+  'canvas-line-done': 'Line is done',
   'canvas-hint-outline-start':
     'Tap along the edge of the top face. Enter, or a tap on the first point, closes it.',
   'canvas-hint-void-start': 'Tap round a hole or crack. Enter, or a tap on the first point, closes it.',
@@ -68,6 +74,10 @@ export const canvasTexts = {
   'canvas-cut-end': (values: { readonly along: string; readonly offset: string }) =>
     `${values.along} along, ${values.offset} off`,
   'canvas-board-name': (values: { readonly number: string }) => `Board ${values.number}`,
+  'canvas-rule-name': (values: { readonly number: string }) => `Rule ${values.number}`,
+  'canvas-line': (values: { readonly number: string }) => `Straight line ${values.number}`,
+  'canvas-line-point': (values: { readonly number: string; readonly point: string }) =>
+    `Straight line ${values.number}, point ${values.point}`,
   'canvas-offcut': (values: { readonly name: string }) => `Offcut ${values.name}`,
 
   'say-selected': (values: { readonly what: string }) => `${values.what} selected.`,
@@ -76,6 +86,12 @@ export const canvasTexts = {
   'say-nothing-selected': 'Nothing selected.',
   'say-mark-set': (values: { readonly name: string }) => `Mark ${values.name} set.`,
   'say-mark-moved': (values: { readonly name: string }) => `Mark ${values.name} moved.`,
+  'say-refined': (values: { readonly names: string }) =>
+    `${values.names}: moved to its middle, as the photo shows it.`,
+  'say-not-refined': (values: { readonly names: string }) =>
+    `${values.names}: not sure what was meant, left as clicked.`,
+  'say-line-refined': 'Straight line laid onto the line in the photo.',
+  'say-line-not-refined': 'No clear line was found in the photo; the points are left as set.',
   'say-removed': 'Removed.',
   'say-point-set': (values: { readonly number: string }) => `Point ${values.number} set.`,
   'say-point-moved': (values: { readonly number: string }) => `Point ${values.number} moved.`,
@@ -92,6 +108,9 @@ export const canvasTexts = {
   'say-corner-set': (values: { readonly number: string }) => `Corner ${values.number} of 4 set.`,
   'say-board-laid': (values: { readonly length: string; readonly width: string }) =>
     `Board laid, ${values.length} by ${values.width}.`,
+  'say-rule-laid': (values: { readonly length: string }) => `Rule laid, ${values.length}.`,
+  'say-line-drawn': (values: { readonly points: number }) =>
+    `Straight line drawn with ${values.points} points.`,
   'say-datum-started': 'Start of the datum line set; now its end.',
   'say-datum-set': 'Datum line set.',
   'say-table-laid': 'Table laid on the slab.',

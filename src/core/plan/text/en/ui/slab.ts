@@ -5,6 +5,9 @@ export const slabTexts = {
   'photo-slab-tag': 'Tag or number',
   'photo-slab-species': 'Species',
   'photo-slab-thickness': 'Thickness as it lies',
+  'photo-slab-thickness-hint': 'Measured at its edge. The photo cannot tell it, and the resin hangs on it.',
+  'photo-slab-not-measured': 'not measured yet',
+  'photo-go-on': 'Go on to its size',
   'photo-slab-price': 'Price',
   'photo-file': 'The photo',
   'photo-location-removed': 'Where it was taken was removed from the file; the photo stays on this device.',
@@ -19,6 +22,7 @@ export const slabTexts = {
   'size-reference': 'What is known',
   'size-reference-marks': 'Taped distances between marks',
   'size-reference-board': 'A board lying on the slab',
+  'size-reference-rule': 'Rules or battens of known length',
   'size-marks': 'Marks',
   'size-marks-note':
     'Four marks near the ends of the slab. Tap where they are in the photo; drag one to set it exactly.',
@@ -48,6 +52,39 @@ export const slabTexts = {
   'board-width': 'Width',
   'board-thickness': 'Thickness',
   'board-tap-corners': 'Tap its four corners',
+
+  'click-none': 'As clicked',
+  'click-refined': 'Refined: on its middle in the photo',
+  'click-unsure': 'Left as clicked: not sure what was meant',
+  'click-kept': 'Left as clicked',
+  'click-leave': 'Leave the click',
+
+  'rule-title': 'Rules or battens',
+  'rule-note':
+    'Anything straight of known length that lies flat on the slab: two of them, one along and one across. One alone only tells the size if the photo is from straight above.',
+  'rule-first': 'The first one',
+  'rule-next': 'The next one',
+  'rule-length': 'Length',
+  'rule-thickness': 'Thickness',
+  'rule-tap-ends': 'Tap its two ends',
+
+  'line-title': 'Something straight',
+  'line-note':
+    'Every lens bows straight lines a little. A chalk line along the slab, well off its middle, lets the program take the bow out: tap three or more points along it.',
+  'line-draw': 'Tap along a straight line',
+  'line-points': ({ count }: { count: number }) => `${count} points`,
+
+  'flat-title': 'How flat it is',
+  'flat-note': ({ unknown }: { unknown: string }) =>
+    `Tape cannot tell bow or twist, and an edge that stands high looks further out. As long as nothing is measured, the program reckons with ${unknown} either way.`,
+  'flat-known': 'Bow and twist of the face',
+  'flat-unknown': 'Not measured',
+  'flat-read': 'Measured',
+  'flat-bow': 'Bow under a straightedge',
+  'flat-bow-hint': 'Along the middle: plus when the middle stands high, minus when it is hollow.',
+  'flat-sticks': 'Winding sticks, far end',
+  'flat-sticks-hint':
+    'How much the far stick stands out over the near one, across the slab’s width. Plus: its right end is high as you look along the datum.',
 
   'datum-title': 'Datum line',
   'datum-note': 'The line that you chalk on the slab. All cuts are set out along it and square to it.',

@@ -16,6 +16,8 @@ export const workbenchTexts = {
   'tool-select': 'Select',
   'tool-mark': 'Mark',
   'tool-board': 'Board',
+  'tool-rule': 'Rule',
+  'tool-line': 'Straight line',
   'tool-datum': 'Datum line',
   'tool-outline': 'Outline',
   'tool-void': 'Void',
