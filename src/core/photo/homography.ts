@@ -16,8 +16,6 @@ const COLLINEAR_SHARE = 1e-6
 /** The null space is one vector only if the next singular value stands above this share of the greatest. */
 const RANK_SHARE = 1e-7
 
-export const IDENTITY_HOMOGRAPHY: Homography = [1, 0, 0, 0, 1, 0, 0, 0, 1]
-
 /**
  * The homography that takes each pair's `from` to its `to`; least squares (algebraic) beyond four pairs.
  * @param pairs at least four, units are the caller's

@@ -1,6 +1,6 @@
 import type { Point } from '../geometry'
 import type { Camera } from './camera'
-import { applyHomography, type Homography, homographyWeight } from './homography'
+import { type Homography, homographyWeight } from './homography'
 
 /** Diagonal of the 36 × 24 mm frame that "35 mm equivalent" focal lengths refer to. */
 export const FULL_FRAME_DIAGONAL_MM = Math.hypot(36, 24)
@@ -112,15 +112,3 @@ const cross = (a: Vector, b: Vector): Vector => [
   a[2] * b[0] - a[0] * b[2],
   a[0] * b[1] - a[1] * b[0],
 ]
-
-/** Largest distance between where a homography takes the pairs' `from` and their `to`. */
-export const worstMisfit = (
-  h: Homography,
-  pairs: readonly { readonly from: Point; readonly to: Point }[],
-): number =>
-  Math.max(
-    ...pairs.map((p) => {
-      const q = applyHomography(h, p.from)
-      return Math.hypot(q[0] - p.to[0], q[1] - p.to[1])
-    }),
-  )
