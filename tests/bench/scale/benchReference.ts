@@ -41,14 +41,37 @@ export function benchReferences(truth: Truth): {
   const unknown: string[] = []
   for (const reference of truth.references) {
     if ('centers_px' in reference) known.push(ofMarks(reference))
-    else if ('corners_top_face_px' in reference)
+    else if ('corners_top_face_px' in reference && isWhollySeen(reference)) {
       known.push(reference.type === 'board' ? ofBoard(reference) : ofRule(reference))
+    } else if ('corners_top_face_px' in reference) unknown.push(`${reference.type}, partly hidden`)
     else unknown.push(reference.type)
   }
   return { known, unknown }
 }
 
-const ofMarks = (reference: MarkReference): BenchReference => ({
+const isSeen = ({ in_frame, occluded }: MarkReference | FlatReference, i: number): boolean =>
+  in_frame?.[i] !== false && occluded?.[i] !== true
+
+const isWhollySeen = (reference: FlatReference): boolean => [0, 1, 2, 3].every((i) => isSeen(reference, i))
+
+/** Marks that the photo does not show cannot be clicked; their distances are of no use. */
+function onlySeen(reference: MarkReference): MarkReference {
+  const seen = reference.centers_px.flatMap((_, i) => (isSeen(reference, i) ? [i] : []))
+  const pairs = Object.entries(reference.pair_distances_mm).flatMap(([key, lengthMm]) => {
+    const [a = -1, b = -1] = key.split('-').map((n) => seen.indexOf(Number(n) - 1))
+    return a < 0 || b < 0 ? [] : [[`${a + 1}-${b + 1}`, lengthMm] as const]
+  })
+  return {
+    type: reference.type,
+    centers_mm: reference.centers_mm.filter((_, i) => seen.includes(i)),
+    centers_px: reference.centers_px.filter((_, i) => seen.includes(i)),
+    pair_distances_mm: Object.fromEntries(pairs),
+  }
+}
+
+const ofMarks = (whole: MarkReference): BenchReference => markReferenceOf(onlySeen(whole))
+
+const markReferenceOf = (reference: MarkReference): BenchReference => ({
   kind: reference.type,
   placesMm: reference.centers_mm,
   truePx: reference.centers_px,

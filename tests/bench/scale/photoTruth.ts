@@ -14,6 +14,8 @@ const markReference = z.object({
   centers_mm: z.array(point3),
   centers_px: z.array(point2),
   pair_distances_mm: z.record(z.string(), z.number()),
+  in_frame: flags.optional(),
+  occluded: flags.optional(),
 })
 const flatReference = z.object({
   type: z.enum(['board', 'rule']),
@@ -22,6 +24,8 @@ const flatReference = z.object({
   thickness_mm: z.number(),
   corners_top_face_mm: z.array(point3),
   corners_top_face_px: z.array(point2),
+  in_frame: flags.optional(),
+  occluded: flags.optional(),
 })
 const otherReference = z.object({ type: z.string() })
 
@@ -71,6 +75,7 @@ export function readBenchPhoto(folder: string, file: string): BenchPhoto {
   const bytes = new Uint8Array(readFileSync(join(folder, file)))
   const facts = inspectImageFile(bytes)
   if (!facts.ok) throw new Error(`${file}: ${facts.problem.code}`)
+  if (facts.value.orientation !== 1) throw new Error(`${file}: the format knows upright photos only`)
   const { width, height, data } = jpeg.decode(bytes, {
     useTArray: true,
     maxMemoryUsageInMB: 4096,

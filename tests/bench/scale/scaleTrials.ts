@@ -16,8 +16,8 @@ import { type BenchPhoto, truthPx } from './photoTruth'
 const TAPE_SD_MM = 0.5
 const BOARD_SD_MM = 0.3
 const POINT_SD_PX = 0.3
-/** A straightedge with a feeler or winding sticks, read to this. */
-const READING_SD_MM = 0.5
+/** A straightedge with a feeler gauge, or winding sticks, read to this. */
+const READING_SD_MM = 0.3
 /** The chalk line: nine points over 95 % of the length, at 60 % of the half-width from the slab's middle. */
 const LINE = { points: 9, lengthShare: 0.95, offsetShare: 0.6 }
 const LEAST_LENGTH_MM = 500
