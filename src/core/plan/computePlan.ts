@@ -1,4 +1,6 @@
-import { verdictOf } from '../layout'
+import { type Verdict, verdictOf } from '../layout'
+import { optionAccuracy } from './accuracy/optionAccuracy'
+import { slabAccuracy } from './accuracy/slabAccuracy'
 import { type Issue, issueOf } from './issue'
 import { optionCoverage } from './optionCoverage'
 import { optionFootprint } from './optionFootprint'
@@ -7,7 +9,8 @@ import { optionResin } from './optionResin'
 import { optionPour, withPour } from './pour/optionPour'
 import { NO_ANSWERS, type SlowAnswers } from './pour/slowAnswers'
 import { after, blockedBy, type Found, type Part, ready } from './part'
-import type { FootprintResult, OptionResult, PlanResult, SlabResult, SlabShapeResult } from './planResult'
+import type { OptionAccuracy, OptionResult, PlanResult, SlabAccuracy, SlabResult, SlabShapeResult } from './planResult'
+import type { CoverageResult, FootprintResult } from './tableResult'
 import { rememberRecent } from './rememberRecent'
 import type { Option, Photo, Plan, Slab, Trace } from './schema'
 import { type ScalePartInput, slabScalePart } from './slabScalePart'
@@ -52,6 +55,7 @@ export function computePlan(plan: Plan, answers: SlowAnswers = NO_ANSWERS): Plan
 
 const scaleFigures = rememberRecent(slabScalePart, SLABS_KEPT)
 const shapeFigures = rememberRecent(slabShape, SLABS_KEPT)
+const accuracyFigures = rememberRecent(slabAccuracy, SLABS_KEPT)
 const slabFigures = rememberRecent(slabFiguresOf, SLABS_KEPT)
 
 function slabFiguresOf({ slab }: { readonly slab: Slab }): Figures<SlabResult> {
@@ -59,7 +63,12 @@ function slabFiguresOf({ slab }: { readonly slab: Slab }): Figures<SlabResult> {
   if (capture.kind === 'stations') {
     const { part, issues } = stationsShape(slabId, capture.stations)
     return {
-      result: { slabId, scale: { state: 'blocked', because: [] }, shape: part },
+      result: {
+        slabId,
+        scale: { state: 'blocked', because: [] },
+        shape: part,
+        accuracy: part.state === 'ready' ? { state: 'ready', value: null } : part,
+      },
       issues: [...slabThickness(slab).issues, ...issues],
     }
   }
@@ -70,10 +79,23 @@ function slabFiguresOf({ slab }: { readonly slab: Slab }): Figures<SlabResult> {
   const shape = after(scale.part, ({ photoId, frame }) =>
     shapeFigures({ slabId, thicknessMm, traces: capture.traces, photoId, frame }),
   )
+  const accuracy = photo === null ? ready(null) : slabAccuracyPart(slab, photo, scale.part, shape.part)
   return {
-    result: { slabId, scale: scale.part, shape: shape.part },
+    result: { slabId, scale: scale.part, shape: shape.part, accuracy: accuracy.part },
     issues: [...slabThickness(slab).issues, ...scale.issues, ...shape.issues],
   }
+}
+
+function slabAccuracyPart(
+  { capture }: Slab,
+  photo: Photo,
+  scale: SlabResult['scale'],
+  shape: SlabResult['shape'],
+): Found<SlabAccuracy | null> {
+  const traces = capture.kind === 'photo' ? capture.traces : []
+  return after(scale, (scaleValue) =>
+    after(shape, (shapeValue) => accuracyFigures({ scale: scaleValue, shape: shapeValue, traces, photo })),
+  )
 }
 
 /** How thick the slab is; nothing in the photo tells it. */
@@ -103,8 +125,20 @@ const piecesFigures = rememberRecent(optionPieces, OPTIONS_KEPT)
 const coverageFigures = rememberRecent(optionCoverage, OPTIONS_KEPT)
 const resinFigures = rememberRecent(optionResin, OPTIONS_KEPT)
 const pourFigures = rememberRecent(optionPour, OPTIONS_KEPT)
+const verdictFigures = rememberRecent(verdictPart, OPTIONS_KEPT)
+const optionAccuracyFigures = rememberRecent(optionAccuracy, OPTIONS_KEPT)
 const optionFigures = rememberRecent(optionFiguresOf, OPTIONS_KEPT)
 const pouredFigures = rememberRecent(withPour, OPTIONS_KEPT)
+
+function verdictPart({
+  coverage,
+  sides,
+}: {
+  readonly coverage: CoverageResult
+  readonly sides: Option['table']['sides']
+}): Found<Verdict> {
+  return ready(verdictOf(coverage, sides))
+}
 
 function optionFiguresOf({ option, slab, slabResult }: OptionInput): Figures<OptionResult> {
   const laid = option.footprint
@@ -161,7 +195,13 @@ function laidOption(
   const resin = after(cast.part, resinFigures)
   const { moistureFraction } = slab
   const pour = after(cast.part, (value) => pourFigures({ ...value, moistureFraction }))
-  const verdict = after(coverage.part, (value) => ready(verdictOf(value, sides)))
+  const verdict = after(coverage.part, (value) => verdictFigures({ coverage: value, sides }))
+  const accuracy = optionAccuracyPart(option, slabResult, pose, footprint, {
+    pieces: pieces.part,
+    coverage: coverage.part,
+    verdict: verdict.part,
+    resin: resin.part,
+  })
   return {
     result: {
       optionId: option.id,
@@ -170,6 +210,7 @@ function laidOption(
       coverage: coverage.part,
       verdict: verdict.part,
       resin: resin.part,
+      accuracy: accuracy.part,
       pourTask: pour.part,
       pour: pour.part.state === 'ready' ? { state: 'pending' } : pour.part,
     },
@@ -184,6 +225,26 @@ function laidOption(
   }
 }
 
+/** Resin that is not known yet keeps the rest from being sure of itself. */
+function optionAccuracyPart(
+  { placements }: Option,
+  { scale, accuracy }: SlabResult,
+  pose: NonNullable<Option['footprint']>['pose'],
+  footprint: FootprintResult,
+  parts: Pick<OptionResult, 'pieces' | 'coverage' | 'verdict' | 'resin'>,
+): Found<OptionAccuracy | null> {
+  if (accuracy.state !== 'ready') return { part: accuracy, issues: [] }
+  const slab = accuracy.value
+  if (slab === null || scale.state !== 'ready') return ready(null)
+  const resin = parts.resin.state === 'ready' ? parts.resin.value : null
+  const common = { scale: scale.value.scale, slab, pose, footprint, resin, placements }
+  return after(parts.pieces, (pieces) =>
+    after(parts.coverage, (coverage) =>
+      after(parts.verdict, (verdict) => optionAccuracyFigures({ ...common, pieces, coverage, verdict })),
+    ),
+  )
+}
+
 const NO_MARKS: readonly never[] = []
 
 function blockedOption(optionId: string, { part, issues }: Found<unknown>): Figures<OptionResult> {
@@ -196,6 +257,7 @@ function blockedOption(optionId: string, { part, issues }: Found<unknown>): Figu
       coverage: blocked,
       verdict: blocked,
       resin: blocked,
+      accuracy: blocked,
       pourTask: blocked,
       pour: blocked,
     },

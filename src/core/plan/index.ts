@@ -14,33 +14,20 @@ export type { Catalogue } from './text/en'
 export { computePlan } from './computePlan'
 export { answerPour, ROOMS_SHOWN_C } from './pour/answerPour'
 export type { BucketLeft, PourResult } from './pour/answerPour'
+export { pourCalendar } from './pour/pourCalendar'
 export type { PourTask } from './pour/pourTask'
 export { USUAL_WOOD_KG_PER_M3 } from './pour/pourTask'
 export type { SlowAnswers } from './pour/slowAnswers'
 export { ANSWERS_ON_THE_SPOT, NO_ANSWERS } from './pour/slowAnswers'
 export { civilDay, clockText, hourText } from './hourText'
+export { parseHour } from './parseHour'
 export { describeIssue } from './describeIssue'
 export { describeProblem } from './describeProblem'
 export type { Issue, IssueCode, PlanPath } from './issue'
-export { ISSUE_CODES } from './issue'
+export { ISSUE_CODES, isPourCode } from './issue'
 export type { Part } from './part'
-export type {
-  CoverageResult,
-  FootprintResult,
-  MarkPosition,
-  OptionResult,
-  PiecesResult,
-  PlacedPiece,
-  PlanResult,
-  ResinResult,
-  SetOutCut,
-  SlabPiece,
-  SlabResult,
-  SlabScaleResult,
-  SlabShapeResult,
-  SlabVoid,
-  TapedDistanceCheck,
-} from './planResult'
+export type { MarkPosition, OptionAccuracy, OptionResult, PlanResult, SlabAccuracy, SlabResult, SlabScaleResult, SlabShapeResult, SlabVoid, TapedDistanceCheck } from './planResult'
+export type { CoverageResult, FootprintResult, PiecesResult, PlacedPiece, ResinResult, SetOutCut, SlabPiece } from './tableResult'
 export type { LostPart, ParsedPlan } from './parsePlan'
 export { parsePlan } from './parsePlan'
 export { readPlanText } from './readPlanText'

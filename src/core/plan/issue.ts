@@ -1,5 +1,5 @@
 import type { ScaleProblemCode } from '../photo'
-import type { ResinNoticeCode } from '../resin'
+import { RESIN_NOTICE_CODES, type ResinNoticeCode } from '../resin'
 
 /** Where in the plan an issue sits, e.g. ['slabs', 's1', 'tapedDistances', 'd4']: names and ids, never indices. */
 export type PlanPath = readonly string[]
@@ -63,6 +63,11 @@ export const ISSUE_CODES = [
 ] as const
 
 export type IssueCode = (typeof ISSUE_CODES)[number] | ScaleProblemCode | ResinNoticeCode
+
+const POUR_CODES: ReadonlySet<string> = new Set<IssueCode>([...RESIN_NOTICE_CODES, 'pour-nothing-to-fill'])
+
+/** Whether an issue speaks of the pour. */
+export const isPourCode = (code: IssueCode): boolean => POUR_CODES.has(code)
 
 /** The only maker of issues: the id follows from the code and the place. */
 export function issueOf(

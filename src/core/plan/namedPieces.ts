@@ -1,7 +1,7 @@
 import type { Leaf } from '../cuts'
 import { isPointInRegion, regionAreaMm2, spanPoint } from '../geometry'
 import { type Issue, issueOf } from './issue'
-import type { SlabPiece } from './planResult'
+import type { SlabPiece } from './tableResult'
 import type { Option } from './schema'
 
 /** Wood smaller than this is not worth a name at the bench, mm²: a block of 40 × 40 mm. It still counts as left over. */

@@ -9,7 +9,8 @@ import { coverageOf, gapAreaMm2, type LaidPiece, type SideChoices } from '../lay
 import { type Issue, issueOf } from './issue'
 import { pieceById } from './namedPieces'
 import { type Found, ready } from './part'
-import type { CoverageResult, FootprintResult, PiecesResult, SlabShapeResult } from './planResult'
+import type { SlabShapeResult } from './planResult'
+import type { CoverageResult, FootprintResult, PiecesResult } from './tableResult'
 import type { Option } from './schema'
 
 export interface OptionCoverageInput {

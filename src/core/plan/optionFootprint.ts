@@ -9,7 +9,8 @@ import {
 import { blankRing, finishedRing, type TableOutline } from '../layout'
 import { type Issue, issueOf } from './issue'
 import { blockedBy, type Found, ready } from './part'
-import type { FootprintResult, SlabShapeResult } from './planResult'
+import type { SlabShapeResult } from './planResult'
+import type { FootprintResult } from './tableResult'
 import type { Option } from './schema'
 
 export interface FootprintInput {

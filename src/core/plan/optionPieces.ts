@@ -4,7 +4,8 @@ import { namedCuts } from './footprintCuts'
 import { namedPieces } from './namedPieces'
 import { type Issue, issueOf } from './issue'
 import { type Found, ready } from './part'
-import type { FootprintResult, PiecesResult, SetOutCut, SlabShapeResult } from './planResult'
+import type { SlabShapeResult } from './planResult'
+import type { FootprintResult, PiecesResult, SetOutCut } from './tableResult'
 import type { Option } from './schema'
 
 export interface PiecesInput {

@@ -2,7 +2,7 @@ import { clearanceLitres, gapResin, mixShares, packsForNeed, sealCoatKg, underCu
 import { formSides, type SideChoices, woodEdgeMm } from '../layout'
 import { type Issue, issueOf } from './issue'
 import { type Found, ready } from './part'
-import type { CoverageResult, FootprintResult, ResinResult } from './planResult'
+import type { CoverageResult, FootprintResult, ResinResult } from './tableResult'
 import { castLevels } from './pour/gapsToFill'
 import type { Option } from './schema'
 

@@ -1,6 +1,7 @@
 import { pointDistanceMm, slabPoint } from '../geometry'
 import {
-  planePointOf,
+  DEFAULT_CLICK_SD_PX,
+  measuredLengthMm,
   pxFromSlabPoint,
   type ScaleInput,
   type ScaleProblem,
@@ -100,14 +101,15 @@ function scaleResult(
     frame,
     scale,
     markPositions,
-    distanceChecks: distanceChecks(scale, marks, tapedDistances),
+    distanceChecks: distanceChecks(scale, photo, marks, tapedDistances),
     pxPerMm: pxPerMmAt(frame, markPositions),
-    datum: { fromPx: datum.fromPx, toPx: datum.toPx, lengthMm: datumLengthMm(scale, datum) },
+    datum: { fromPx: datum.fromPx, toPx: datum.toPx, ...datumLength(scale, datum) },
   }
 }
 
 function distanceChecks(
   scale: SlabScale,
+  photo: Photo,
   marks: Slab['marks'],
   tapedDistances: Slab['tapedDistances'],
 ): readonly TapedDistanceCheck[] {
@@ -122,15 +124,24 @@ function distanceChecks(
         toName: nameOf(said.markIds[1]),
         statedMm: said.lengthMm,
         foundMm: said.lengthMm - residualMm,
+        sdMm: lengthSdMm(scale, photo, said.markIds),
       },
     ]
   })
 }
 
-function datumLengthMm(scale: SlabScale, datum: Datum): number {
-  const ends = [datum.fromPx, datum.toPx].map((px) => planePointOf(scale, px))
-  const [from, to] = ends
-  return from === undefined || to === undefined ? 0 : pointDistanceMm(from, to)
+/** Of a length between two marks, read off this photo by a click at each end. */
+function lengthSdMm(scale: SlabScale, photo: Photo, markIds: readonly [string, string]): number {
+  const [a, b] = markIds.map((id) => photo.observations.find(({ markId }) => markId === id))
+  if (!a || !b) return 0
+  const sdPx = Math.hypot(a.sdPx ?? DEFAULT_CLICK_SD_PX, b.sdPx ?? DEFAULT_CLICK_SD_PX) / Math.SQRT2
+  return measuredLengthMm(scale, a.atPx, b.atPx, sdPx).sd
+}
+
+/** The datum's ends are places by definition: only the photo's scale makes its length unsure. */
+function datumLength(scale: SlabScale, datum: Datum): { readonly lengthMm: number; readonly sdMm: number } {
+  const { value, sd } = measuredLengthMm(scale, datum.fromPx, datum.toPx, 0)
+  return { lengthMm: value, sdMm: sd }
 }
 
 /** How many photo pixels a millimetre along the datum takes, at the middle of the marks. */

@@ -11,7 +11,7 @@ import {
   type LengthDisplay,
 } from '../units'
 import { clockText } from './hourText'
-import type { ValueWords } from './text/en/issues'
+import type { ValueWords } from './text/en/sentence'
 
 /** The values of an issue or an input problem as words, in the units shown. */
 export function valueWords(

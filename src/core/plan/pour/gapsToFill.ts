@@ -1,7 +1,7 @@
 import { type Region, type Ring, ringBounds, type TablePoint } from '../../geometry'
 import { formSides, type FormSide, type Gap, type SideChoices, sidesReached } from '../../layout'
 import type { PourGap } from '../../resin'
-import type { CoverageResult } from '../planResult'
+import type { CoverageResult } from '../tableResult'
 import type { Option } from '../schema'
 import { pourWords } from '../text/en/pourWords'
 

@@ -1,6 +1,6 @@
 import { regionAreaMm2, regionBounds, ringBounds, type Region, type TablePoint } from '../../geometry'
 import { type FormPiece, type PourPlanInput, woodConductivityWPerMK } from '../../resin'
-import type { FootprintResult } from '../planResult'
+import type { FootprintResult } from '../tableResult'
 import type { Option, Slab } from '../schema'
 import { pourWords } from '../text/en/pourWords'
 import { castLevels, type GapsInput, type GapToFill, gapsToFill } from './gapsToFill'

@@ -12,7 +12,7 @@ import {
   textWidthMm,
 } from '../../drawing'
 import type { CheckDistance, StationPoint } from '../../cuts'
-import type { SetOutCut } from '../planResult'
+import type { SetOutCut } from '../tableResult'
 import { type SheetInput, sideName } from './sheetInput'
 import { SIZE } from './sheetStyle'
 import { endName, offsetText } from './stationText'

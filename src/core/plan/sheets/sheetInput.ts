@@ -2,17 +2,8 @@ import { type LengthDisplay, formatAngle, formatLength } from '../../units'
 import type { Orientation, PaperName } from '../../drawing'
 import type { Verdict } from '../../layout'
 import type { Part } from '../part'
-import type {
-  CoverageResult,
-  FootprintResult,
-  MarkPosition,
-  OptionResult,
-  PiecesResult,
-  PlanResult,
-  ResinResult,
-  SlabResult,
-  SlabShapeResult,
-} from '../planResult'
+import type { MarkPosition, OptionResult, PlanResult, SlabResult, SlabShapeResult } from '../planResult'
+import type { CoverageResult, FootprintResult, PiecesResult, ResinResult } from '../tableResult'
 import type { Option, Plan, Slab, TableSideName } from '../schema'
 import type { SheetText } from '../text/en/sheet'
 

@@ -16,7 +16,7 @@ import {
   textCorners,
 } from '../../drawing'
 import { MARK_ARM_MM, markSymbol } from './markSymbol'
-import type { SetOutCut } from '../planResult'
+import type { SetOutCut } from '../tableResult'
 import { pieceLabel } from './pieceLabel'
 import type { SheetInput } from './sheetInput'
 import { SIZE } from './sheetStyle'

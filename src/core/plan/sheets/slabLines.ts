@@ -10,7 +10,7 @@ import {
   hatchRegion,
   onSheet,
 } from '../../drawing'
-import type { SetOutCut } from '../planResult'
+import type { SetOutCut } from '../tableResult'
 import type { SheetInput } from './sheetInput'
 
 /** Hatching of an opening: the usual 45°, wide enough to stay open on a copier. */

@@ -1,6 +1,7 @@
 import { commandTexts } from './en/commands'
 import { canvasTexts } from './en/ui/canvas'
 import { helpTexts } from './en/ui/help'
+import { pourTexts } from './en/ui/pour'
 import { slabTexts } from './en/ui/slab'
 import { tableTexts } from './en/ui/table'
 import { workbenchTexts } from './en/ui/workbench'
@@ -11,6 +12,7 @@ export const en = {
   ...workbenchTexts,
   ...slabTexts,
   ...tableTexts,
+  ...pourTexts,
   ...helpTexts,
   ...canvasTexts,
 } as const

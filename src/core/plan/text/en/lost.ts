@@ -1,4 +1,4 @@
-import type { ValueWords } from './issues'
+import type { ValueWords } from './sentence'
 import { RESIN_FIELD_WORDS } from './lostResin'
 
 type Sentence = (say: ValueWords) => string

@@ -1,5 +1,5 @@
 import type { ResinNoticeCode } from '../../../resin'
-import type { IssueSentence, ValueWords } from './issues'
+import type { IssueSentence, ValueWords } from './sentence'
 
 /** What the figures of a sheet and a pour are called on the screen. */
 const FIGURES: Readonly<Record<string, string>> = {
@@ -33,8 +33,8 @@ const FIGURES: Readonly<Record<string, string>> = {
 }
 
 const figureName = (say: ValueWords): string => FIGURES[say.text('figure')] ?? say.text('figure')
-const layer = (say: ValueWords): string => `layer ${say.count('layer')}`
-const Layer = (say: ValueWords): string => `Layer ${say.count('layer')}`
+const pour = (say: ValueWords): string => `pour ${say.count('layer')}`
+const Pour = (say: ValueWords): string => `Pour ${say.count('layer')}`
 
 /** What a pour calls for: what is wrong, where, and what to do. Words of the plan; the product's sheet rules. */
 export const pourNoticeTexts: Readonly<Record<ResinNoticeCode, IssueSentence>> = {
@@ -69,7 +69,7 @@ export const pourNoticeTexts: Readonly<Record<ResinNoticeCode, IssueSentence>> =
   'gap-figure-unusable': (say) =>
     `The ${say.text('gapName')} could not be measured and is left out of the pour. Check the pieces beside it.`,
   'gap-wider-below': (say) =>
-    `The ${say.text('gapName')} is wider below than above, so ${layer(say)} holds more heat than its ${say.length('depthMm')} say: it counts as ${say.length('countsAsMm')}.`,
+    `The ${say.text('gapName')} is wider below than above, so ${pour(say)} holds more heat than its ${say.length('depthMm')} say: it counts as ${say.length('countsAsMm')}.`,
   'test-width-unknown': (say) =>
     `The ${say.text('gapName')} is ${say.length('widthMm')} wide, and the sheet does not say how wide the mould was that its depth was tested in. Wide pours run hotter: ask the maker of the resin, or pour thinner.`,
   'gap-wider-than-test': (say) =>
@@ -82,45 +82,45 @@ export const pourNoticeTexts: Readonly<Record<ResinNoticeCode, IssueSentence>> =
   'kept-to-sheet': (say) =>
     `Here the model would allow about ${say.length('modelMm')}, but the sheet says ${say.length('sheetMm')}. The plan stays with the sheet.`,
   'beyond-sheet': (say) =>
-    `${Layer(say)} is ${say.length('depthMm')} deep, deeper than the sheet allows (${say.length('sheetMm')}). That is your own risk: it may run away. Make a test pour first.`,
+    `${Pour(say)} is ${say.length('depthMm')} deep, deeper than the sheet allows (${say.length('sheetMm')}). That is your own risk: it may run away. Make a test pour first.`,
   'layer-deeper-than-limit': (say) =>
-    `${Layer(say)} is ${say.length('depthMm')} deep; with its margin the plan would stop at ${say.length('limitMm')}. Pour thinner.`,
+    `${Pour(say)} is ${say.length('depthMm')} deep; with its margin the plan would stop at ${say.length('limitMm')}. Pour thinner.`,
   'layer-thinner-than-least': (say) =>
-    `${Layer(say)} is only ${say.length('depthMm')} deep; the sheet asks for ${say.length('leastMm')} at least, or it cures slowly and stays soft.`,
+    `${Pour(say)} is only ${say.length('depthMm')} deep; the sheet asks for ${say.length('leastMm')} at least, or it cures slowly and stays soft.`,
   'layer-heavier-than-sheet': (say) =>
-    `${Layer(say)} takes ${say.mass('massKg')}, more than the sheet allows in one pour (${say.mass('greatestKg')}). Pour more layers.`,
+    `${Pour(say)} takes ${say.mass('massKg')}, more than the sheet allows in one pour (${say.mass('greatestKg')}). Pour in more layers.`,
   'layers-do-not-add-up': (say) =>
     `The layers set by hand come to ${say.length('sumMm')}, more than the cast (${say.length('castDepthMm')}). Take some of it back.`,
   'layers-too-many': (say) =>
     `This would take ${say.count('layers')} layers, more than the ${say.count('greatest')} that are planned. Use a resin for deeper layers, or a cooler room.`,
   'layer-runs-hot': (say) =>
-    `The core of ${layer(say)} may reach about ${say.temperature('coreC')}, over the limit of ${say.temperature('limitC')}. It can run away, smoke and crack: pour thinner, cooler, or later.`,
+    `The core of ${pour(say)} may reach about ${say.temperature('coreC')}, over the limit of ${say.temperature('limitC')}. It can run away, smoke and crack: pour thinner, cooler, or later.`,
   'poured-on-hot-layer': (say) =>
-    `${Layer(say)} would be poured on a layer still at about ${say.temperature('belowC')} (room ${say.temperature('roomC')}). The heat adds up: wait until it has cooled.`,
+    `${Pour(say)} would go onto a layer still at about ${say.temperature('belowC')} (room ${say.temperature('roomC')}). The heat adds up: wait until it has cooled.`,
   'poured-on-soft-layer': (say) =>
-    `${Layer(say)} would be poured before the one below has set. Wait until it no longer marks under a gloved finger.`,
+    `${Pour(say)} would go on before the layer below has set. Wait until it no longer marks under a gloved finger.`,
   'gels-later-than-sheet': (say) =>
-    `${Layer(say)} sets only after about ${say.hours('hours')} here, later than the sheet’s ${say.hours('leastHours')}: thin layers and narrow gaps are slow. The finger test rules.`,
+    `${Pour(say)} sets only after about ${say.hours('hours')} here, later than the sheet’s ${say.hours('leastHours')}: thin layers and narrow gaps are slow. The finger test rules.`,
   'gels-too-slowly': (say) =>
-    `${Layer(say)} has not set after ${say.hours('hours')} here. Warm the room, or pour deeper layers.`,
+    `${Pour(say)} has not set after ${say.hours('hours')} here. Warm the room, or pour deeper layers.`,
   'window-missed': (say) =>
-    `${Layer(say)} comes ${say.hours('hours')} after the one below, later than the sheet’s ${say.hours('greatestHours')}. Scuff the surface and wipe it clean first.`,
+    `${Pour(say)} comes ${say.hours('hours')} after the layer below, later than the sheet’s ${say.hours('greatestHours')}. Scuff the surface and wipe it clean first.`,
   'peak-while-asleep': (say) =>
-    `${Layer(say)} is hottest at about ${say.clock('hour')}, when nobody is about. Pour at another hour, or have someone look.`,
+    `${Pour(say)} is hottest at about ${say.clock('hour')}, when nobody is about. Pour at another hour, or have someone look.`,
   'pour-while-asleep': (say) =>
-    `${Layer(say)} is to be poured at ${say.clock('hour')}, outside the hours that you are about.`,
+    `${Pour(say)} is to be poured at ${say.clock('hour')}, outside the hours that you are about.`,
   'thinner-cast-saves-a-pour': (say) =>
     `A cast of ${say.length('castDepthMm')} (${say.length('thinnerByMm')} thinner) would need only ${say.count('layers') === '1' ? 'one pour' : `${say.count('layers')} pours`}, one fewer.`,
 
   'handling-too-slow': (say) =>
-    `A batch of ${layer(say)} is workable for about ${say.count('workingMinutes')} min, but you need ${say.count('handlingMinutes')} min. Mix smaller batches, or have a second pair of hands.`,
+    `A batch of ${pour(say)} is workable for about ${say.count('workingMinutes')} min, but you need ${say.count('handlingMinutes')} min. Mix smaller batches, or have a second pair of hands.`,
   'dye-over-greatest': (say) =>
     `The dye comes to ${say.percent('dyeFraction')} of the mix, more than the sheet’s ${say.percent('greatestFraction')}. Too much dye keeps resin soft.`,
   'dye-uneven': (say) =>
     `The batches differ by ${say.count('percent')} % in dye, because drops are whole. Weigh the dye instead.`,
 
   'piece-floats': (say) =>
-    `Wood floats: ${say.text('pieceName')} is lifted from layer ${say.count('layer')} on, by up to ${say.force('forceN')}. Hold it down with bars across the form.`,
+    `Wood floats: ${say.text('pieceName')} is lifted from pour ${say.count('layer')} on, by up to ${say.force('forceN')}. Hold it down with bars across the form.`,
   'base-lifts': (say) =>
     `Pulled by the bars, the base of the form bends up by about ${say.decimal('liftMm')} mm at its edges. Stiffen it, or fix the bars to the bench.`,
   'piece-figure-unusable': (say) =>

@@ -1,4 +1,5 @@
-import type { ValueWords } from './issues'
+import type { ValueWords } from './sentence'
+import { coverProblems } from './cover'
 import { lostTexts } from './lost'
 
 type Sentence = (say: ValueWords) => string
@@ -65,6 +66,8 @@ const photoProblems: Readonly<Record<string, Sentence>> = {
   'photo-worker-failed': () => 'Working on the photo failed. Your job is kept; try again.',
   'photo-worker-ended': () => 'Work on the photo was stopped.',
   'photo-worker-crashed': () => 'Working on the photo broke down and was started again. Your job is kept.',
+  'hour-not-understood': (say) => `${quoted(say)} is not a time. Try day 2, 08:30, or the clock alone.`,
+  'day-not-understood': (say) => `${quoted(say)} is not a day. Try 2027-03-14.`,
   'pour-worker-failed': () => 'Working out the pour failed. Your job is kept; change a figure to try again.',
   'pour-worker-crashed': () =>
     'Working out the pour broke down. Your job is kept; change a figure to try again.',
@@ -116,6 +119,7 @@ export const problemTexts: Readonly<Record<string, Sentence>> = {
   ...numberProblems('angle', '°', '12.5°'),
   ...moneyProblems,
   ...photoProblems,
+  ...coverProblems,
   ...planProblems,
   ...storageProblems,
   ...programProblems,

@@ -11,6 +11,8 @@ export const helpTexts = {
   'help-table':
     'Type the size that was ordered, say how each side is finished, lay the table down and move it about.',
   'help-cuts': 'Read where to cut. Lay an offcut into the gap if it saves resin. Say how thick the cast is.',
+  'help-pour':
+    'Put in the figures of your product’s sheet and your room. Read how deep, how hot and when, and put it in your calendar.',
   'help-paper': 'Print the cut sheet, and check the bar on the paper with a rule.',
   'help-lengths': 'Lengths as you say them',
   'help-lengths-how':
