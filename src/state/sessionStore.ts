@@ -3,7 +3,7 @@ import type { LostPart, Plan } from '../core/plan'
 import type { InputProblem } from '../core/units'
 import { type BoardSize, type Preferences, keepPreferences, readPreferences } from './preferences'
 
-export type Stage = 'photo' | 'scale' | 'trace' | 'table' | 'cuts' | 'paper'
+export type Stage = 'photo' | 'scale' | 'trace' | 'table' | 'cuts' | 'pour' | 'paper'
 
 /** The photo as taken, the slab straight from above, or the table with its pieces in place. */
 export type ViewName = 'photo' | 'above' | 'table'

@@ -10,6 +10,7 @@ import { DropPlace } from './files/DropPlace'
 import { Header } from './header/Header'
 import { LostParts } from './LostParts'
 import { Notice } from './Notice'
+import { PourAsking } from './panels/pour/PourAsking'
 import { Sheet, type SheetHeight } from './panels/Sheet'
 import { RunningJobs } from './RunningJobs'
 import { StageBar } from './stages/StageBar'
@@ -58,6 +59,7 @@ export function App() {
         <Sheet height={height} onHeight={setHeight} />
       </PartBoundary>
       <LiveRegion />
+      <PourAsking />
       <DropPlace />
       <Dialogs />
     </div>

@@ -1,3 +1,4 @@
+import { lazy, Suspense } from 'react'
 import { useStore } from 'zustand'
 import { sessionStore } from '../../state/sessionStore'
 import { PartBoundary } from '../errors/PartBoundary'
@@ -7,10 +8,16 @@ import { CutsPanel } from './CutsPanel'
 import { EdgePanel } from './EdgePanel'
 import { IssueList } from './IssueList'
 import { PaperPanel } from './PaperPanel'
+import { MoreInputs } from './pour/MoreInputs'
 import { PhotoPanel } from './PhotoPanel'
 import { SizePanel } from './SizePanel'
 import { TablePanel } from './TablePanel'
 import { useIssues, useStageIssues } from './useIssues'
+
+const PourPanel = lazy(async () => {
+  const { PourPanel: loaded } = await import('./pour/PourPanel')
+  return { default: loaded }
+})
 
 const PANELS: Readonly<Record<StageName, () => React.ReactNode>> = {
   photo: PhotoPanel,
@@ -18,6 +25,11 @@ const PANELS: Readonly<Record<StageName, () => React.ReactNode>> = {
   trace: EdgePanel,
   table: TablePanel,
   cuts: CutsPanel,
+  pour: () => (
+    <Suspense fallback={<p>{t('loading')}</p>}>
+      <PourPanel />
+    </Suspense>
+  ),
   paper: PaperPanel,
 }
 
@@ -25,7 +37,19 @@ const PANELS: Readonly<Record<StageName, () => React.ReactNode>> = {
 function StageIssues({ stage }: { readonly stage: StageName }) {
   const own = useStageIssues(stage)
   const all = useIssues()
-  return <IssueList issues={stage === 'paper' ? all : own} />
+  if (stage !== 'pour') return <IssueList issues={stage === 'paper' ? all : own} />
+  // A pour has much that is worth knowing: it is folded, so that it does not stand before the figures.
+  const notes = own.filter(({ severity }) => severity === 'note')
+  return (
+    <>
+      <IssueList issues={own.filter(({ severity }) => severity !== 'note')} />
+      {notes.length > 0 && (
+        <MoreInputs title={t('pour-notes', { count: notes.length })}>
+          <IssueList issues={notes} />
+        </MoreInputs>
+      )}
+    </>
+  )
 }
 
 /** Inputs and results of the stage that is open. */

@@ -45,6 +45,7 @@ function resultWith(states: Partial<PartStates>, issues: readonly Issue[] = []):
     coverage: part('coverage'),
     verdict: part('coverage'),
     resin: part('resin'),
+    pour: part('resin'),
   } as unknown as OptionResult
   return { slabs: new Map([['s1', slab]]), options: new Map([['o1', option]]), issues }
 }
@@ -77,7 +78,7 @@ describe('stageMarks', () => {
 
   it('marks everything done when every part is ready and nothing is doubted', () => {
     const marks = marksFor(withSlab, resultWith(ALL_READY))
-    expect(STAGE_NAMES.map((stage) => marks[stage])).toEqual(Array(6).fill('done'))
+    expect(STAGE_NAMES.map((stage) => marks[stage])).toEqual(Array(STAGE_NAMES.length).fill('done'))
   })
 
   it('marks the stage of a warning doubtful, and paper with it', () => {
@@ -110,6 +111,17 @@ describe('stageMarks', () => {
     expect(marksFor(withSlab, { ...result, options }).table).toBe('doubtful')
   })
 
+  it('doubts the pour while it is worked out, and is content where there is nothing to pour', () => {
+    const result = resultWith(ALL_READY)
+    const option = result.options.get('o1')
+    if (option === undefined) throw new Error('no option')
+    const withPour = (pour: OptionResult['pour']) =>
+      marksFor(withSlab, { ...result, options: new Map([['o1', { ...option, pour }]]) }).pour
+    expect(withPour({ state: 'pending' })).toBe('doubtful')
+    expect(withPour({ state: 'blocked', because: ['pour-nothing-to-fill/options/o1/pour'] })).toBe('done')
+    expect(withPour({ state: 'blocked', because: ['outline-missing/slabs/s1'] })).toBe('needs')
+  })
+
   it('asks for cuts while the table is not laid', () => {
     const marks = marksFor(withSlab, resultWith({ ...ALL_READY, footprint: false }))
     expect(marks.table).toBe('needs')
@@ -127,6 +139,9 @@ describe('stageOfIssue', () => {
     ['table-not-laid', 'table'],
     ['piece-anchor-lost', 'cuts'],
     ['resin-cast-below-finished', 'cuts'],
+    ['resin-colder-than-sheet', 'pour'],
+    ['piece-floats', 'pour'],
+    ['pour-nothing-to-fill', 'pour'],
   ] as const)('sends %s to the stage %s', (code, stage) => {
     expect(stageOfIssue(code)).toBe(stage)
   })

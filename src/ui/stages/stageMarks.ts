@@ -25,15 +25,23 @@ function stagesThatStand(
   const isReady = (part: { readonly state: string } | undefined) => part?.state === 'ready'
   const table = isReady(option?.footprint)
   const cuts = table && isReady(option?.pieces)
+  const pour = table && isPourKnown(option?.pour)
   return {
     photo: hasPhoto,
     scale: isReady(slab?.scale),
     trace: isReady(slab?.shape),
     table,
     cuts,
+    pour,
     paper: cuts && isReady(option?.coverage),
   }
 }
+
+/** Known, on its way, or nothing to be poured. */
+const isPourKnown = (pour: OptionResult['pour'] | undefined): boolean =>
+  pour?.state === 'blocked'
+    ? pour.because.some((id) => id.startsWith('pour-nothing-to-fill/'))
+    : pour !== undefined
 
 function hasPhotoOf(plan: Plan, slabId: string | null): boolean {
   const slab = plan.slabs.find(({ id }) => id === slabId)
@@ -69,6 +77,7 @@ export function stageMarks(input: MarkInput): StageMarks {
   const markOf = (stage: StageName): StageMark => {
     if (!stands[stage] || has('blocker', stage)) return 'needs'
     if (stage === 'table' && !isCovered(option)) return 'doubtful'
+    if (stage === 'pour' && option?.pour.state === 'pending') return 'doubtful'
     return has('warning', stage) ? 'doubtful' : 'done'
   }
   const own = STAGE_NAMES.map((stage) => [stage, markOf(stage)] as const)

@@ -1,4 +1,4 @@
-import type { IssueCode } from '../../core/plan'
+import { type IssueCode, isPourCode } from '../../core/plan'
 import type { StageName } from './stageNames'
 
 /** Where an issue is put right, by the first word of its code. */
@@ -20,13 +20,14 @@ const STAGE_OF_SUBJECT: Readonly<Record<string, StageName>> = {
   piece: 'cuts',
   pieces: 'cuts',
   resin: 'cuts',
-  pour: 'cuts',
+  pour: 'pour',
 }
 
 /** The stage at which an issue can be put right. */
 export function stageOfIssue(code: IssueCode): StageName {
   if (code === 'scale-no-photo') return 'photo'
   if (code === 'slab-clipped') return 'scale'
+  if (isPourCode(code)) return 'pour'
   const [subject = ''] = code.split('-')
   return STAGE_OF_SUBJECT[subject] ?? 'scale'
 }

@@ -2,10 +2,14 @@ import { useMemo } from 'react'
 import {
   formatAngle,
   formatArea,
+  formatForce,
+  formatHours,
   formatLength,
   type LengthFormat,
   formatMass,
+  formatNumber,
   formatPercent,
+  formatTemperature,
   formatVolume,
 } from '../../core/units'
 import { useDisplay } from './useDisplay'
@@ -17,6 +21,11 @@ export interface Format {
   mass: (kg: number) => string
   share: (fraction: number) => string
   angle: (rad: number) => string
+  temperature: (celsius: number) => string
+  /** A difference of two temperatures. */
+  kelvin: (kelvin: number) => string
+  force: (newton: number) => string
+  hours: (hours: number) => string
 }
 
 /** Figures as text in the units shown: the only way that a component makes a figure. */
@@ -30,6 +39,11 @@ export function useFormat(): Format {
       mass: (kg) => formatMass(kg, display),
       share: (fraction) => formatPercent(fraction, { decimals: 0 }),
       angle: (rad) => formatAngle(rad, { decimals: 1 }),
+      kelvin: (kelvin) =>
+        display.system === 'inch' ? `${formatNumber(kelvin * 1.8)} °F` : `${formatNumber(kelvin)} °C`,
+      temperature: (celsius) => formatTemperature(celsius, display),
+      force: (newton) => formatForce(newton, display),
+      hours: formatHours,
     }),
     [display],
   )

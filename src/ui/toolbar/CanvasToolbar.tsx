@@ -13,6 +13,7 @@ const TOOLS_AT: Readonly<Record<StageName, readonly ActionId[]>> = {
   trace: ['tool-select', 'tool-outline', 'tool-void'],
   table: ['tool-select', 'tool-footprint'],
   cuts: ['tool-select', 'tool-piece'],
+  pour: [],
   paper: [],
 }
 

@@ -1,0 +1,50 @@
+import type { Option, PourResult } from '../../../core/plan'
+import { formatMoneyPlain } from '../../../core/units'
+import { OptionalNumberField } from '../../fields/OptionalNumberField'
+import { PercentField } from '../../fields/PercentField'
+import { t } from '../../text/t'
+import { useFormat } from '../../text/useFormat'
+import { Figures } from '../Figures'
+import { PanelPart } from '../PanelPart'
+import { changeResin } from './usePour'
+
+function PackRows({ packs }: { readonly packs: NonNullable<PourResult['packs']> }) {
+  const format = useFormat()
+  if (packs.packs.length === 0) return <p>{t('packs-none')}</p>
+  return (
+    <Figures
+      rows={[
+        ...packs.packs.map(({ pack, count }) => ({
+          name: t('packs-row', { count, name: pack.name }),
+          figure: formatMoneyPlain(pack.priceCents * count),
+        })),
+        { name: t('packs-cost'), figure: formatMoneyPlain(packs.costCents), isTotal: true },
+        { name: t('packs-left'), figure: format.volume(packs.leftOverLitres) },
+      ]}
+    />
+  )
+}
+
+/** The cheapest packs that cover what is needed. */
+export function PacksPart({ option, result }: { readonly option: Option; readonly result: PourResult }) {
+  const { resin } = option
+  return (
+    <PanelPart title={t('packs-title')}>
+      {result.packs === null ? <p>{t('packs-unknown')}</p> : <PackRows packs={result.packs} />}
+      <div className="field-pairs">
+        <OptionalNumberField
+          label={t('packs-have')}
+          value={resin.haveLitres}
+          limits={{ least: 0, greatest: 5000 }}
+          suffix={t('unit-litres')}
+          onChange={(haveLitres) => changeResin(option.id, { haveLitres: haveLitres ?? 0 })}
+        />
+        <PercentField
+          label={t('packs-margin')}
+          fraction={resin.packMarginFraction}
+          onChange={(packMarginFraction) => changeResin(option.id, { packMarginFraction })}
+        />
+      </div>
+    </PanelPart>
+  )
+}

@@ -1,0 +1,43 @@
+import type { Option, PourResult } from '../../../core/plan'
+import { t } from '../../text/t'
+import { useFormat } from '../../text/useFormat'
+import { Figures } from '../Figures'
+import { PanelPart } from '../PanelPart'
+import { bandText } from './layerFigures'
+import { hourWords } from './usePour'
+
+/** The pour in a few lines. */
+export function PourSummary({ option, result }: { readonly option: Option; readonly result: PourResult }) {
+  const format = useFormat()
+  const when = hourWords(option.resin)
+  const { heat, need } = result
+  const mix =
+    need === null
+      ? []
+      : [{ name: t('pour-summary-mix'), figure: format.volume(need.mixLitres), isTotal: true }]
+  if (heat === null) return <Figures rows={mix} />
+  const depths = heat.layers.map(({ fromMm, toMm }) => `${format.length(fromMm)}–${format.length(toMm)}`)
+  const hottest = heat.layers.reduce((best, layer) => (layer.corePeakC > best.corePeakC ? layer : best))
+  const due = (name: string, hour: number | null) =>
+    hour === null ? [] : [{ name, figure: t('pour-about-plain', { value: when(hour) }) }]
+  return (
+    <PanelPart title={t('pour-summary-title')}>
+      <Figures
+        rows={[
+          { name: t('pour-summary-pours'), figure: `${heat.layers.length}: ${depths.join(', ')}` },
+          ...mix,
+          { name: t('pour-summary-first'), figure: when(heat.layers[0]?.startHour ?? 0) },
+          {
+            name: t('pour-summary-core'),
+            figure: t('pour-about', {
+              value: format.temperature(hottest.corePeakC),
+              band: bandText(hottest.corePeakBandC, format.temperature),
+            }),
+          },
+          ...due(t('pour-summary-demould'), heat.demouldHour),
+          ...due(t('pour-summary-flatten'), heat.flattenHour),
+        ]}
+      />
+    </PanelPart>
+  )
+}
