@@ -30,7 +30,7 @@ export interface ProductSheet {
   readonly surfacePeakLimitC: number
   /** Hours to the peak of the deepest layer at the reference temperature. */
   readonly peakHours: number | null
-  /** Width of the gap or mould in which the deepest layer was tested. */
+  /** Width of the gap or form in which the deepest layer was tested. */
   readonly testWidthMm: number | null
   readonly leastLayerMm: number | null
   readonly workingTime: {

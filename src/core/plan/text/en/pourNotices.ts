@@ -71,7 +71,7 @@ export const pourNoticeTexts: Readonly<Record<ResinNoticeCode, IssueSentence>> =
   'gap-wider-below': (say) =>
     `The ${say.text('gapName')} is wider below than above, so ${pour(say)} holds more heat than its ${say.length('depthMm')} say: it counts as ${say.length('countsAsMm')}.`,
   'test-width-unknown': (say) =>
-    `The ${say.text('gapName')} is ${say.length('widthMm')} wide, and the sheet does not say how wide the mould was that its depth was tested in. Wide pours run hotter: ask the maker of the resin, or pour thinner.`,
+    `The ${say.text('gapName')} is ${say.length('widthMm')} wide, and the sheet does not say how wide the test pour was. Wide pours run hotter: ask the maker of the resin, or pour thinner.`,
   'gap-wider-than-test': (say) =>
     `The ${say.text('gapName')} is ${say.length('widthMm')} wide, wider than the ${say.length('testWidthMm')} that the sheet was tested at. Pour thinner layers, or ask the maker of the resin.`,
   'cast-deeper-than-form': (say) =>
