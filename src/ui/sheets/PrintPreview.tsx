@@ -1,9 +1,10 @@
 import { useDeferredValue, useMemo } from 'react'
 import { useStore } from 'zustand'
-import { buildCutSheets, type Plan, sheetText } from '../../core/plan'
+import { buildCutSheets, type Plan, type PlanResult, sheetText } from '../../core/plan'
 import type { PaperName, Sheet } from '../../core/drawing'
 import type { LengthDisplay } from '../../core/units'
 import { planStore } from '../../state/planStore'
+import { pourStore } from '../../state/pourDesk'
 import { sessionStore } from '../../state/sessionStore'
 import { planResultOf } from '../usePlanResult'
 import { useOption } from '../useActive'
@@ -15,12 +16,13 @@ const today = (): string => new Intl.DateTimeFormat('en-GB', { dateStyle: 'long'
 
 interface Job {
   readonly plan: Plan
+  readonly result: PlanResult
   readonly optionId: string | null
   readonly display: LengthDisplay
   readonly paper: PaperName
 }
 
-function sheetsOf({ plan, optionId, display, paper }: Job): readonly Sheet[] {
+function sheetsOf({ plan, result, optionId, display, paper }: Job): readonly Sheet[] {
   const option = plan.options.find(({ id }) => id === optionId)
   const slab = plan.slabs.find(({ id }) => id === option?.footprint?.slabId)
   if (option === undefined || slab === undefined) return []
@@ -28,7 +30,7 @@ function sheetsOf({ plan, optionId, display, paper }: Job): readonly Sheet[] {
     plan,
     option,
     slab,
-    result: planResultOf(plan),
+    result,
     display,
     paper,
     dateText: today(),
@@ -42,7 +44,15 @@ export function PrintPreview() {
   const paper = useStore(sessionStore, (session) => session.paper)
   const optionId = useOption()?.id ?? null
   const display = useDisplay()
-  const sheets = useMemo(() => sheetsOf({ plan, optionId, display, paper }), [plan, optionId, display, paper])
+  // An answer of the worker changes the results of a plan that is the same.
+  useStore(pourStore, (state) => state.answered)
+  const result = planResultOf(plan)
+  const isBusy = useStore(pourStore, (state) => state.isBusy)
+  const sheets = useMemo(
+    () => sheetsOf({ plan, result, optionId, display, paper }),
+    [plan, result, optionId, display, paper],
+  )
+  const pour = result.options.get(optionId ?? '')?.pour
   if (sheets.length === 0) return <p>{sheetText.sheetNothingYet}</p>
-  return <PrintSheets sheets={sheets} paper={paper} />
+  return <PrintSheets sheets={sheets} paper={paper} isWaiting={isBusy && pour?.state === 'pending'} />
 }

@@ -8,6 +8,8 @@ import { sheetText } from '../../core/plan'
 export interface PrintSheetsProps {
   readonly sheets: readonly Sheet[]
   readonly paper: PaperName
+  /** The mix card is still being worked out: printing waits for it. */
+  readonly isWaiting: boolean
 }
 
 /** Names in a sheet are escaped by sheetToSvg, whose tests hold it to that: its markup may go in as it is. */
@@ -16,14 +18,23 @@ const SheetSvg = ({ sheet, className }: { sheet: Sheet; className: string }) => 
 )
 
 /** Small on the screen, one below the other, with the button that prints them. */
-export function PrintSheets({ sheets, paper }: PrintSheetsProps) {
+export function PrintSheets({ sheets, paper, isWaiting }: PrintSheetsProps) {
   return (
     <section className="sheets">
       <div className="sheets-head">
-        <button type="button" className="button button-main" onClick={() => void printSheets()}>
+        <button
+          type="button"
+          className="button button-main"
+          disabled={isWaiting}
+          onClick={() => void printSheets()}
+        >
           {sheetText.sheetPrint}
         </button>
-        <span>{sheetText.sheetPrintPages({ pages: String(sheets.length) })}</span>
+        <span>
+          {isWaiting
+            ? sheetText.sheetMixWaiting
+            : sheetText.sheetPrintPages({ pages: String(sheets.length) })}
+        </span>
       </div>
       <ol className="sheet-previews">
         {sheets.map((sheet, k) => (
@@ -41,7 +52,7 @@ export function PrintSheets({ sheets, paper }: PrintSheetsProps) {
  * What goes to the printer: pages of the paper's own size, beside the program and shown in print alone. Each page hides
  * what would stand out, because content wider than the page makes the browser shrink the whole job.
  */
-function PrintJob({ sheets, paper }: PrintSheetsProps) {
+function PrintJob({ sheets, paper }: Omit<PrintSheetsProps, 'isWaiting'>) {
   const { widthMm, heightMm } = paperSize(paper, sheets[0]?.orientation)
   return createPortal(
     <div className="print-job" aria-hidden="true">

@@ -2,6 +2,7 @@ import { type LengthDisplay, formatAngle, formatLength } from '../../units'
 import type { Orientation, PaperName } from '../../drawing'
 import type { Verdict } from '../../layout'
 import type { Part } from '../part'
+import type { PourResult } from '../pour/answerPour'
 import type { MarkPosition, OptionResult, PlanResult, SlabResult, SlabShapeResult } from '../planResult'
 import type { CoverageResult, FootprintResult, PiecesResult, ResinResult } from '../tableResult'
 import type { Option, Plan, Slab, TableSideName } from '../schema'
@@ -31,6 +32,8 @@ export interface SheetInput extends Omit<CutSheetRequest, 'result'> {
   readonly coverage: CoverageResult
   readonly verdict: Verdict
   readonly resin: ResinResult | null
+  /** Null until a worker has answered. */
+  readonly pour: PourResult | null
   readonly length: (mm: number) => string
   readonly angle: (rad: number) => string
 }
@@ -66,6 +69,7 @@ export function gatherSheetInput(request: CutSheetRequest): Omit<SheetInput, 'or
     marks: scale?.markPositions ?? [],
     datumLengthMm: scale?.datum.lengthMm ?? null,
     resin: valueOf(option.resin),
+    pour: valueOf(option.pour),
     length: (mm) => unparted(formatLength(mm, request.display)),
     angle: (rad) => formatAngle(rad),
   }
