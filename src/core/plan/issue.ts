@@ -22,7 +22,7 @@ export const ISSUE_CODES = [
   'scale-no-photo', // {}
   'scale-datum-missing', // {}
   'scale-datum-unusable', // {reason}: a problem code of core/photo
-  'board-unchecked', // {}: the size hangs on a board alone
+  'scale-board-unchecked', // {}: the size hangs on a board alone
   // slab
   'slab-thickness-missing', // {}: the resin and the notes on thickness wait for it
   // outline

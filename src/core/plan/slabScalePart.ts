@@ -54,7 +54,7 @@ function boardNotes({ slabId, boards, tapedDistances, rules }: ScalePartInput): 
   const [first] = boards
   const isChecked = tapedDistances.length > 0 || rules.length > 0 || boards.length > 1
   if (first === undefined || isChecked) return []
-  return [issueOf('board-unchecked', 'note', ['slabs', slabId, 'boards', first.id])]
+  return [issueOf('scale-board-unchecked', 'note', ['slabs', slabId, 'boards', first.id])]
 }
 
 /** What core/photo is told of a slab and its photo; a rule's length is a taped distance between its ends. */

@@ -94,6 +94,12 @@ describe('stageMarks', () => {
     expect(marksFor(withSlab, resultWith(ALL_READY, [blocker])).cuts).toBe('needs')
   })
 
+  it('asks for the photo’s slab to be measured, though cuts and coverage stand', () => {
+    const missing = issue('slab-thickness-missing', 'blocker', ['slabs', 's1', 'thicknessMm'])
+    const marks = marksFor(withSlab, resultWith({ ...ALL_READY, resin: false }, [missing]))
+    expect([marks.photo, marks.cuts, marks.paper]).toEqual(['needs', 'done', 'doubtful'])
+  })
+
   it('does not mind a note, nor what concerns another slab', () => {
     const note = issue('table-thin-allowance', 'note', ['options', 'o1'])
     const elsewhere = issue('outline-missing', 'blocker', ['slabs', 's2'])

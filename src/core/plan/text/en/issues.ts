@@ -9,7 +9,7 @@ export const issueTexts: Readonly<Record<IssueCode, IssueSentence>> = {
     'The datum line is not set: place two marks, or draw the chalked line on the photo.',
   'scale-datum-unusable': () =>
     'The datum line is too short or lies off the slab. Draw it along the slab, as long as you can.',
-  'board-unchecked': () =>
+  'scale-board-unchecked': () =>
     'The size hangs on the board alone. Tape one long distance to check it: place two marks far apart and type what is between them.',
   'reference-missing': () =>
     'The program does not know yet how big anything is. Mark four places and tape the distances between them, or lay down a board of known size.',
