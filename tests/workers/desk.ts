@@ -4,6 +4,7 @@ import { getPhotoBytes, hydrate, importPhoto, loadDemo, photoClient } from '../.
 import { planStore } from '../../src/state/planStore'
 import { run } from '../../src/state/run'
 import { sessionStore } from '../../src/state/sessionStore'
+import { PourClient } from '../../src/workers'
 
 /** What the tests of workers and storage use in a real browser. This page is no part of the program. */
 export const desk = {
@@ -12,6 +13,7 @@ export const desk = {
   importPhoto,
   loadDemo,
   photoClient,
+  pourClient: () => new PourClient(),
   planStore,
   rectifyInto,
   rectifyingTransform,

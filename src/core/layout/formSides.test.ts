@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { type Region, ringPerimeterMm, tablePoint, type TablePoint } from '../geometry'
-import { formSides, sidesReached, woodEdgeMm } from './formSides'
+import { formSides, woodEdgeMm } from './formSides'
 import type { Gap } from './gaps'
+import { sidesReached } from './sidesReached'
 import type { SideChoices, SideFinish } from './tableSides'
 
 const box = (minX: number, minY: number, maxX: number, maxY: number): Region<TablePoint> => ({

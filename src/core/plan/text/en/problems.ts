@@ -68,8 +68,6 @@ const photoProblems: Readonly<Record<string, Sentence>> = {
   'photo-worker-crashed': () => 'Working on the photo broke down and was started again. Your job is kept.',
   'hour-not-understood': (say) => `${quoted(say)} is not a time. Try day 2, 08:30, or the clock alone.`,
   'day-not-understood': (say) => `${quoted(say)} is not a day. Try 2027-03-14.`,
-  'hour-not-understood': (say) => `${quoted(say)} is not a time. Try day 2, 08:30, or the clock alone.`,
-  'day-not-understood': (say) => `${quoted(say)} is not a day. Try 2027-03-14.`,
   'pour-worker-failed': () => 'Working out the pour failed. Your job is kept; change a figure to try again.',
   'pour-worker-crashed': () =>
     'Working out the pour broke down. Your job is kept; change a figure to try again.',
