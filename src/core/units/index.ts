@@ -49,6 +49,8 @@ export {
   formatTemperature,
   formatVolume,
 } from './formatQuantity'
+export type { UncertainQuantity } from './formatPlusMinus'
+export { formatPlusMinus } from './formatPlusMinus'
 export type { MoneyLimits } from './money'
 export { formatMoney, formatMoneyPlain, parseMoneyCents } from './money'
 export type { NumberLimits } from './parseNumber'

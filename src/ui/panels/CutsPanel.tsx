@@ -1,4 +1,4 @@
-import type { CoverageResult, Option, PiecesResult } from '../../core/plan'
+import type { CoverageResult, Option, OptionResult, PiecesResult } from '../../core/plan'
 import { setKerf } from '../../state/commands'
 import { run } from '../../state/run'
 import { LengthField } from '../fields/LengthField'
@@ -69,6 +69,9 @@ function PiecesPart({ option, pieces, coverage }: PiecesProps) {
   )
 }
 
+const resinSd = (result: OptionResult | undefined): number | undefined =>
+  readyValue(result?.accuracy)?.resinSdLitres ?? undefined
+
 /** Cut lines, what falls off, what fills the gaps, and the resin for the rest. */
 export function CutsPanel() {
   const option = useOption()
@@ -84,7 +87,7 @@ export function CutsPanel() {
         <p className="note">{t('cuts-caution')}</p>
       </PanelPart>
       <PiecesPart option={option} pieces={pieces} coverage={readyValue(result?.coverage)} />
-      <ResinPart option={option} result={readyValue(result?.resin)} />
+      <ResinPart option={option} result={readyValue(result?.resin)} sdLitres={resinSd(result)} />
     </>
   )
 }

@@ -25,14 +25,34 @@ function OutlineFigures({ result }: Pick<Props, 'result'>) {
   const format = useFormat()
   if (result?.shape.state !== 'ready') return null
   const shape = result.shape.value
+  const sure = readyValue(result.accuracy)
+  const lengthSure = (sdMm: number | undefined) => format.plusMinus(sdMm, 'length')
+  const areaSure = (sdMm2: number | undefined) => format.plusMinus(sdMm2, 'area')
   return (
     <Figures
       rows={[
-        { name: t('edge-length'), figure: format.length(shape.lengthMm) },
-        { name: t('edge-width'), figure: format.length(shape.widthMm) },
+        {
+          name: t('edge-length'),
+          figure: format.length(shape.lengthMm),
+          plusMinus: lengthSure(sure?.lengthSdMm),
+        },
+        {
+          name: t('edge-width'),
+          figure: format.length(shape.widthMm),
+          plusMinus: lengthSure(sure?.widthSdMm),
+        },
         { name: t('edge-round'), figure: format.length(ringPerimeterMm(shape.outline)) },
-        { name: t('edge-gross-area'), figure: format.area(shape.grossAreaMm2) },
-        { name: t('edge-wood-area'), figure: format.area(shape.woodAreaMm2), isTotal: true },
+        {
+          name: t('edge-gross-area'),
+          figure: format.area(shape.grossAreaMm2),
+          plusMinus: areaSure(sure?.grossAreaSdMm2),
+        },
+        {
+          name: t('edge-wood-area'),
+          figure: format.area(shape.woodAreaMm2),
+          plusMinus: areaSure(sure?.woodAreaSdMm2),
+          isTotal: true,
+        },
       ]}
     />
   )

@@ -1,5 +1,11 @@
 interface Props {
-  readonly rows: readonly { readonly name: string; readonly figure: string; readonly isTotal?: boolean }[]
+  readonly rows: readonly {
+    readonly name: string
+    readonly figure: string
+    /** How sure it is, `± 6 mm`. */
+    readonly plusMinus?: string | undefined
+    readonly isTotal?: boolean
+  }[]
 }
 
 /** Names and figures, one pair a line. */
@@ -9,7 +15,10 @@ export function Figures({ rows }: Props) {
       {rows.map((row) => (
         <div key={row.name} className={row.isTotal === true ? 'figures-total' : undefined}>
           <dt>{row.name}</dt>
-          <dd>{row.figure}</dd>
+          <dd>
+            {row.figure}
+            {row.plusMinus !== undefined && <span className="plus-minus"> {row.plusMinus}</span>}
+          </dd>
         </div>
       ))}
     </dl>

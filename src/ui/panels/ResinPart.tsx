@@ -13,9 +13,17 @@ import { useIssueAt } from './useIssues'
 interface Props {
   readonly option: Option
   readonly result: ResinResult | null
+  /** How sure the resin to mix is, as far as the photo goes; undefined: not known. */
+  readonly sdLitres: number | undefined
 }
 
-function ResinFigures({ result }: { readonly result: ResinResult }) {
+function ResinFigures({
+  result,
+  sdLitres,
+}: {
+  readonly result: ResinResult
+  readonly sdLitres: number | undefined
+}) {
   const format = useFormat()
   const flood =
     result.floodLitres > 0 ? [{ name: t('resin-flood'), figure: format.volume(result.floodLitres) }] : []
@@ -37,7 +45,12 @@ function ResinFigures({ result }: { readonly result: ResinResult }) {
           name: t(result.isMeasured ? 'resin-measured' : 'resin-gaps'),
           figure: format.volume(result.gapLitres),
         },
-        { name: t('resin-mix'), figure: format.volume(result.mixLitres), isTotal: true },
+        {
+          name: t('resin-mix'),
+          figure: format.volume(result.mixLitres),
+          plusMinus: format.plusMinus(sdLitres, 'volume'),
+          isTotal: true,
+        },
         ...(result.mixKg === null ? [] : [{ name: t('resin-mass'), figure: format.mass(result.mixKg) }]),
         ...cost,
       ]}
@@ -77,10 +90,10 @@ function ResinFields({ option }: { readonly option: Option }) {
 }
 
 /** What is poured into the gaps, and how much of it. */
-export function ResinPart({ option, result }: Props) {
+export function ResinPart({ option, result, sdLitres }: Props) {
   return (
     <PanelPart title={t('resin-title')} note={t('resin-note')}>
-      {result !== null && <ResinFigures result={result} />}
+      {result !== null && <ResinFigures result={result} sdLitres={sdLitres} />}
       <ResinFields option={option} />
       <p className="note">{t('resin-caution')}</p>
     </PanelPart>

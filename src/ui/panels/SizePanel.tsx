@@ -27,7 +27,11 @@ function DatumPart({ scale }: { readonly scale: SlabScaleResult | null }) {
       {scale !== null && (
         <Figures
           rows={[
-            { name: t('datum-length'), figure: format.length(scale.datum.lengthMm, { precision: 0.1 }) },
+            {
+              name: t('datum-length'),
+              figure: format.length(scale.datum.lengthMm, { precision: 0.1 }),
+              plusMinus: format.plusMinus(scale.datum.sdMm, 'length'),
+            },
             { name: t('size-one-pixel'), figure: format.length(1 / scale.pxPerMm, { precision: 0.1 }) },
           ]}
         />

@@ -9,8 +9,10 @@ import {
   formatMass,
   formatNumber,
   formatPercent,
+  formatPlusMinus,
   formatTemperature,
   formatVolume,
+  type UncertainQuantity,
 } from '../../core/units'
 import { useDisplay } from './useDisplay'
 
@@ -21,6 +23,8 @@ export interface Format {
   mass: (kg: number) => string
   share: (fraction: number) => string
   angle: (rad: number) => string
+  /** How sure a figure is: two standard deviations, rounded up. Nothing where that is not known. */
+  plusMinus: (sd: number | null | undefined, quantity: UncertainQuantity) => string | undefined
   temperature: (celsius: number) => string
   /** A difference of two temperatures. */
   kelvin: (kelvin: number) => string
@@ -39,6 +43,8 @@ export function useFormat(): Format {
       mass: (kg) => formatMass(kg, display),
       share: (fraction) => formatPercent(fraction, { decimals: 0 }),
       angle: (rad) => formatAngle(rad, { decimals: 1 }),
+      plusMinus: (sd, quantity) =>
+        sd === null || sd === undefined ? undefined : formatPlusMinus(sd, quantity, display),
       kelvin: (kelvin) =>
         display.system === 'inch' ? `${formatNumber(kelvin * 1.8)} °F` : `${formatNumber(kelvin)} °C`,
       temperature: (celsius) => formatTemperature(celsius, display),
