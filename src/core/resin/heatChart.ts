@@ -9,7 +9,7 @@ export interface HeatChart {
   /** Envelope of the core over the band of activation energies. */
   readonly coreLeastC: readonly number[]
   readonly coreGreatestC: readonly number[]
-  /** Temperature and cure through the depth, an hour apart or more. */
+  /** Temperature and cure through the depth, about an hour apart; closer where the core changes fast. */
   readonly profiles: readonly TimedProfile[]
 }
 

@@ -40,4 +40,19 @@ describe('StackTrace', () => {
     // A pour writes its own profile, so the one before it may be near.
     expect(gaps.filter((gap) => gap < 1)).toHaveLength(1)
   })
+
+  it('RES-8 a pour that runs away is written down as it heats, its hottest moment within 3 K', () => {
+    const stack = new LayerStack(chemistry, setting, 8)
+    const trace = new StackTrace(stack, true)
+    stack.pour({ depthMm: 90, widthMm: null, resinC: 30 }, 8)
+    trace.beginLayer()
+    stack.runUntil(60, (moment) => {
+      trace.add(moment)
+      return false
+    })
+    const cores = trace.profiles.map(({ temperaturesC }) => Math.max(...temperaturesC))
+    const hottestC = trace.peaks[0]?.coreC ?? NaN
+    expect(hottestC).toBeGreaterThan(100)
+    expect(Math.max(...cores)).toBeGreaterThan(hottestC - 3)
+  })
 })

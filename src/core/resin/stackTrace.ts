@@ -14,6 +14,8 @@ export interface TimedProfile extends StackProfile {
 }
 
 const PROFILE_EVERY_HOURS = 1
+/** A pour that runs away is over within an hour: it is written down more closely. */
+const PROFILE_EVERY_K = 3
 
 /** Writes down a stack as it runs. Mutable; owned by the function that made it. */
 export class StackTrace {
@@ -23,6 +25,7 @@ export class StackTrace {
   readonly profiles: TimedProfile[] = []
   readonly #stack: LayerStack
   readonly #keepsProfiles: boolean
+  #profileCoreC = 0
   readonly #peaks: { readonly core: PeakTracker; readonly surface: PeakTracker }[] = []
 
   constructor(stack: LayerStack, keepsProfiles: boolean) {
@@ -33,8 +36,9 @@ export class StackTrace {
   /** To be called right after a layer was poured. */
   beginLayer(): void {
     this.#peaks.push({ core: new PeakTracker(), surface: new PeakTracker() })
-    if (this.#keepsProfiles) this.profiles.push({ hour: this.#stack.hour, ...this.#stack.profile() })
-    this.add(this.#stack.moment())
+    const moment = this.#stack.moment()
+    if (this.#keepsProfiles) this.#keepProfile(moment)
+    this.add(moment)
   }
 
   add(moment: StackMoment): void {
@@ -45,8 +49,16 @@ export class StackTrace {
     peaks?.core.add(moment.hour, moment.coreC)
     peaks?.surface.add(moment.hour, moment.surfaceC)
     const last = this.profiles.at(-1)
-    if (last !== undefined && moment.hour >= last.hour + PROFILE_EVERY_HOURS)
-      this.profiles.push({ hour: moment.hour, ...this.#stack.profile() })
+    if (last === undefined) return
+    const isDue =
+      moment.hour >= last.hour + PROFILE_EVERY_HOURS ||
+      Math.abs(moment.coreC - this.#profileCoreC) >= PROFILE_EVERY_K
+    if (isDue) this.#keepProfile(moment)
+  }
+
+  #keepProfile(moment: StackMoment): void {
+    this.#profileCoreC = moment.coreC
+    this.profiles.push({ hour: moment.hour, ...this.#stack.profile() })
   }
 
   get peaks(): readonly LayerPeak[] {

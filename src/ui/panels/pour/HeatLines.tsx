@@ -6,7 +6,8 @@ import { type ChartBox, degreeTicks, type HeatScale, heatScale, hourTicks } from
 
 const WIDTH = 640
 const HEIGHT = 300
-const BOX: ChartBox = { left: 52, top: 14, width: 566, height: 244 }
+/** The phone's larger letters have room left of it and below. */
+const BOX: ChartBox = { left: 74, top: 14, width: 544, height: 244 }
 const BOTTOM = BOX.top + BOX.height
 const RIGHT = BOX.left + BOX.width
 
@@ -49,7 +50,7 @@ function PourMarks({ heat, scale }: { readonly heat: PourHeat; readonly scale: H
       {heat.layers.map(({ layer, startHour }) => (
         <g key={layer}>
           <line x1={scale.x(startHour)} x2={scale.x(startHour)} y1={BOX.top} y2={BOTTOM} />
-          <text x={scale.x(startHour) + 4} y={BOX.top + 12}>
+          <text x={scale.x(startHour) + 4} y={BOX.top + 17}>
             {t('heat-pour-mark', { number: layer })}
           </text>
         </g>
@@ -90,7 +91,7 @@ function Limit({ limitC, scale }: { readonly limitC: number; readonly scale: Hea
   const limit = format.temperature(limitC)
   if (limitC > scale.greatestC) {
     return (
-      <text x={RIGHT} y={BOX.top + 12} textAnchor="end">
+      <text x={RIGHT} y={BOX.top + 40} textAnchor="end">
         {t('heat-limit-far', { limit })}
       </text>
     )
