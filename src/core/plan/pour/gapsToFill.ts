@@ -131,7 +131,3 @@ function shorterSideMm(blank: Ring<TablePoint>): number {
   const { minX, minY, maxX, maxY } = ringBounds(blank)
   return Math.min(maxX - minX, maxY - minY)
 }
-
-/** Litres of some hollows: area × depth. */
-export const gapsLitres = (gaps: readonly GapToFill[]): number =>
-  gaps.reduce((sum, { areaMm2, topMm, bottomMm }) => sum + areaMm2 * (topMm - bottomMm), 0) / 1e6
