@@ -8,12 +8,18 @@ const endGesture = (): void => {
   if (sessionStore.getState().draft !== null) sessionStore.setState({ draft: null })
 }
 
+/** A message speaks of what was done before: it goes with the next step. */
+const forgetNotice = (): void => {
+  if (sessionStore.getState().notice !== null) sessionStore.setState({ notice: null })
+}
+
 /** Carries out a command on the plan: one undo step, or none if nothing changes. A gesture's draft ends with it. */
 export function run<Args>(command: Command<Args>, args: Args): void {
   const state = planStore.getState()
   const plan = command.apply(state.plan, args)
   endGesture()
   if (plan === state.plan) return
+  forgetNotice()
   planStore.setState(command.history === 'step' ? withStep(state, plan, command.name) : { plan, future: [] })
 }
 

@@ -27,6 +27,14 @@ const DoneIcon = (props: Props) => (
   </Icon>
 )
 
+/** An open ring with a tick: worked out, to be looked at. */
+const ReadyIcon = (props: Props) => (
+  <Icon {...props}>
+    <circle cx="12" cy="12" r="9.2" stroke="var(--done-edge)" strokeWidth="1.8" />
+    <path d="M7.5 12.5l3 3L16.5 9" stroke="var(--done-edge)" strokeWidth="2.2" />
+  </Icon>
+)
+
 /** An empty, broken ring: something is still to be done. */
 const NeedsIcon = (props: Props) => (
   <Icon {...props}>
@@ -59,6 +67,7 @@ export const StopIcon = (props: Props) => (
 
 export function MarkIcon({ mark, size = 22 }: Props & { readonly mark: StageMark }) {
   if (mark === 'done') return <DoneIcon size={size} />
+  if (mark === 'ready') return <ReadyIcon size={size} />
   return mark === 'needs' ? <NeedsIcon size={size} /> : <DoubtfulIcon size={size} />
 }
 

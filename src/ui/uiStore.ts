@@ -1,4 +1,5 @@
 import type { InputProblem } from '../core/units'
+import { setNotice } from '../state/sessionStore'
 import { createStore } from 'zustand/vanilla'
 
 export type DialogName = 'help' | 'jobs'
@@ -24,6 +25,10 @@ export const uiStore = createStore<UiState>(() => ({ isReady: false, dialog: nul
 
 export const setReady = (): void => uiStore.setState({ isReady: true })
 
-export const showDialog = (dialog: DialogName | null): void => uiStore.setState({ dialog })
+/** A message would lie half behind the dialog, and it speaks of something else. */
+export function showDialog(dialog: DialogName | null): void {
+  if (dialog !== null) setNotice(null)
+  uiStore.setState({ dialog })
+}
 
 export const ask = (question: Question | null): void => uiStore.setState({ question })

@@ -6,6 +6,7 @@ import { useDisplay } from '../text/useDisplay'
 import { closeTrace, layOffcut, removeSelected, takeBack, turnOverSelected } from './canvasActions'
 import { canvasStore, toolInHand } from './canvasStore'
 import { forgetCamera } from './currentScene'
+import { setsPoints } from './handles'
 import { hintFor } from './hint'
 import { zoomBy, ZOOM_STEP } from './keyInput'
 import { LEAST_LINE_POINTS } from './tools/line/lineTool'
@@ -25,7 +26,14 @@ export function CanvasBar({ scene }: Props) {
   return (
     <div className="canvas-bar">
       <div className="canvas-help">
-        {hint !== null && <p className="canvas-hint">{hint}</p>}
+        {hint !== null && (
+          <p className="canvas-hint">
+            {hint}
+            {setsPoints(scene.tool) && unfinished === 0 && (
+              <span className="only-touch"> {t('canvas-hint-finger')}</span>
+            )}
+          </p>
+        )}
         <CrossPart />
         <TracePart scene={scene} unfinished={unfinished} />
         <PiecePart scene={scene} />
@@ -48,8 +56,9 @@ function TracePart({ scene, unfinished }: Props & { readonly unfinished: number 
   const isTrace = scene.tool === 'outline' || scene.tool === 'void'
   return (
     <>
-      <button type="button" className="button" onClick={takeBack}>
-        {t('canvas-take-back')}
+      <button type="button" className="button canvas-trace-button" onClick={takeBack}>
+        <span className="for-wide">{t('canvas-take-back')}</span>
+        <span className="for-phone">{t('canvas-take-back-short')}</span>
       </button>
       {isTrace && unfinished >= LEAST_RING_POINTS && (
         <button type="button" className="button" onClick={closeTrace}>

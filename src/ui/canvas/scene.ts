@@ -1,5 +1,6 @@
-import type { Bounds, Isometry } from '../../core/geometry'
-import { ringBounds } from '../../core/geometry'
+import type { Bounds, Isometry, Point } from '../../core/geometry'
+import { pxPoint, ringBounds } from '../../core/geometry'
+import { slabPointFromPx } from '../../core/photo'
 import type {
   Option,
   OptionResult,
@@ -91,8 +92,9 @@ export function contentBounds(model: SceneModel): Bounds | null {
 }
 
 /** How much further than the marks reach the slab may go, as a share of their spread, until it is traced. */
-const AROUND_MARKS_SHARE = 0.4
+const AROUND_MARKS_SHARE = 1.5
 
+/** What is shown from above: the slab; until it is traced, all of the photo that it may lie in. */
 export function slabBounds(slabResult: SlabResult | null): Bounds | null {
   const shape = readyValue(slabResult?.shape)
   if (shape) return ringBounds(shape.outline)
@@ -100,11 +102,29 @@ export function slabBounds(slabResult: SlabResult | null): Bounds | null {
   return scale && scale.markPositions.length > 0 ? boundsAroundMarks(scale) : null
 }
 
-function boundsAroundMarks(scale: SlabScaleResult): Bounds {
-  const { minX, minY, maxX, maxY } = ringBounds(scale.markPositions.map(({ at }) => at))
-  const grow = AROUND_MARKS_SHARE * Math.max(maxX - minX, maxY - minY)
-  return { minX: minX - grow, minY: minY - grow, maxX: maxX + grow, maxY: maxY + grow }
+function grown({ minX, minY, maxX, maxY }: Bounds, share: number): Bounds {
+  const by = share * Math.max(maxX - minX, maxY - minY)
+  return { minX: minX - by, minY: minY - by, maxX: maxX + by, maxY: maxY + by }
 }
+
+/** The photo is looked at in a grid of this many steps each way. */
+const GRID_STEPS = 24
+
+/** What the photo shows of the slab's plane within reach of the marks: towards the horizon it has no end. */
+function boundsAroundMarks({ markPositions, frame }: SlabScaleResult): Bounds {
+  const marks = markPositions.map(({ at }) => at)
+  const reach = grown(ringBounds(marks), AROUND_MARKS_SHARE)
+  const [midX, midY] = frame.camera.lens.centrePx
+  const steps = Array.from({ length: GRID_STEPS + 1 }, (_, n) => (2 * n) / GRID_STEPS)
+  const seen = steps.flatMap((x) =>
+    steps.map((y) => slabPointFromPx(frame, pxPoint(x * midX, y * midY))).filter((at) => isWithin(at, reach)),
+  )
+  return ringBounds([...marks, ...seen])
+}
+
+/** Points above the horizon are no numbers, and lie nowhere. */
+const isWithin = ([x, y]: Point, { minX, minY, maxX, maxY }: Bounds): boolean =>
+  x >= minX && x <= maxX && y >= minY && y <= maxY
 
 function tableBounds({ optionResult, tray }: SceneModel): Bounds | null {
   const footprint = readyValue(optionResult?.footprint)

@@ -9,7 +9,7 @@ import { t } from '../text/t'
 import { useFormat } from '../text/useFormat'
 import { PanelPart } from './PanelPart'
 import { type TapedPair, tapedPairs } from './tapedPairs'
-import { useIssueAt } from './useIssues'
+import { useIssueAt, useIssues } from './useIssues'
 
 interface Props {
   readonly slab: Slab
@@ -17,6 +17,8 @@ interface Props {
 }
 
 const TAPE_LIMITS = { leastMm: 10, greatestMm: GREATEST_LENGTH_MM }
+
+const wrongSign = (isWrong: boolean): '' | undefined => (isWrong ? '' : undefined)
 
 function setTaped(slabId: string, pair: TapedPair, lengthMm: number | null): void {
   if (pair.taped === null && lengthMm === null) return
@@ -37,16 +39,27 @@ function CheckCells({ check }: { readonly check: TapedDistanceCheck | undefined 
   )
 }
 
+/** Whether a distance is one of those of which one must be wrong; the photo alone may not tell which. */
+function useIsSuspect({ from, to }: TapedPair): boolean {
+  const names = useIssues().flatMap(({ code, values }) =>
+    code === 'distances-disagree' ? String(values.distanceNames).split(', ') : [],
+  )
+  return names.includes(`${from.name}–${to.name}`) || names.includes(`${to.name}–${from.name}`)
+}
+
 function DistanceRow({ slab, scale, pair }: Props & { readonly pair: TapedPair }) {
   const noteId = useId()
   const issueAt = useIssueAt()
   const { taped } = pair
   const issue = taped === null ? undefined : issueAt('slabs', slab.id, 'tapedDistances', taped.id)
-  const isWrong = issue === undefined ? undefined : ''
+  const isSuspect = useIsSuspect(pair)
   const names = `${pair.from.name} – ${pair.to.name}`
   return (
     <>
-      <tr data-place={placeName('tapedDistances', taped?.id ?? '')} data-wrong={isWrong}>
+      <tr
+        data-place={placeName('tapedDistances', taped?.id ?? '')}
+        data-wrong={wrongSign(isSuspect || issue !== undefined)}
+      >
         <th scope="row">{names}</th>
         <td>
           <OptionalLengthField

@@ -1,4 +1,6 @@
-import { type MouseEvent, type PointerEvent, useRef } from 'react'
+import { type MouseEvent, type PointerEvent, useLayoutEffect, useRef } from 'react'
+import { useStore } from 'zustand'
+import { sessionStore } from '../../state/sessionStore'
 import { GripIcon } from '../icons'
 import { DecidingStrip } from '../strip/DecidingStrip'
 import { t } from '../text/t'
@@ -56,10 +58,22 @@ function Grip({ height, onHeight }: Props) {
   )
 }
 
+/** Another stage starts at its top. Which of the boxes scrolls depends on the screen, so all of them go back. */
+function useTopOfStage() {
+  const panel = useRef<HTMLElement>(null)
+  const stage = useStore(sessionStore, (session) => session.stage)
+  useLayoutEffect(() => {
+    const boxes = panel.current?.querySelectorAll('.panel-body, .panel-scroll') ?? []
+    for (const box of [panel.current, ...boxes]) box?.scrollTo?.({ top: 0 })
+  }, [stage])
+  return panel
+}
+
 /** The panel beside the canvas; on a phone a sheet below it, pulled up and down by its grip. */
 export function Sheet({ height, onHeight }: Props) {
+  const panel = useTopOfStage()
   return (
-    <aside className="panel" data-height={height} aria-label={t('panel-label')}>
+    <aside ref={panel} className="panel" data-height={height} aria-label={t('panel-label')}>
       <div className="sheet-head">
         <DecidingStrip />
         <Grip height={height} onHeight={onHeight} />

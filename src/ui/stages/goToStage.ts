@@ -16,6 +16,7 @@ export function goToStage(stage: StageName): void {
   const fitting = SEEN_ON_PHOTO.includes(stage) ? 'photo' : 'above'
   sessionStore.setState({
     stage,
+    notice: null,
     tool: 'select',
     view: stage === 'paper' || (fitting === 'above' && !hasScale) ? view : fitting,
   })

@@ -9,7 +9,7 @@ import {
   type PlanResult,
   type SlabResult,
 } from '../../core/plan'
-import { stageMarks } from './stageMarks'
+import { isAnswerDoubted, stageMarks } from './stageMarks'
 import { STAGE_NAMES } from './stageNames'
 import { stageOfIssue } from './stageOfIssue'
 
@@ -76,9 +76,22 @@ describe('stageMarks', () => {
     expect(marks.paper).toBe('needs')
   })
 
-  it('marks everything done when every part is ready and nothing is doubted', () => {
+  it('marks everything done, or worked out, when every part is ready and nothing is doubted', () => {
     const marks = marksFor(withSlab, resultWith(ALL_READY))
-    expect(STAGE_NAMES.map((stage) => marks[stage])).toEqual(Array(STAGE_NAMES.length).fill('done'))
+    const workedOut = STAGE_NAMES.filter((stage) => marks[stage] === 'ready')
+    expect(workedOut).toEqual(['cuts', 'paper'])
+    expect(STAGE_NAMES.filter((stage) => marks[stage] === 'done')).toHaveLength(STAGE_NAMES.length - 2)
+  })
+
+  it('doubts everything that hangs on a size in doubt, and on a piece that lies on wood', () => {
+    const size = issue('distance-disagrees', 'warning', ['slabs', 's1', 'tapedDistances', 'd1'])
+    const overlap = issue('pieces-overlap', 'warning', ['options', 'o1', 'placements', 'p1', 'table'])
+    for (const doubt of [size, overlap]) {
+      const result = resultWith(ALL_READY, [doubt])
+      const marks = marksFor(withSlab, result)
+      expect([marks.table, marks.cuts, marks.paper]).toEqual(['doubtful', 'doubtful', 'doubtful'])
+      expect(isAnswerDoubted({ plan: withSlab, result, slabId: 's1', optionId: 'o1' })).toBe(true)
+    }
   })
 
   it('marks the stage of a warning doubtful, and paper with it', () => {
@@ -97,7 +110,7 @@ describe('stageMarks', () => {
   it('asks for the photo’s slab to be measured, though cuts and coverage stand', () => {
     const missing = issue('slab-thickness-missing', 'blocker', ['slabs', 's1', 'thicknessMm'])
     const marks = marksFor(withSlab, resultWith({ ...ALL_READY, resin: false }, [missing]))
-    expect([marks.photo, marks.cuts, marks.paper]).toEqual(['needs', 'done', 'doubtful'])
+    expect([marks.photo, marks.cuts, marks.paper]).toEqual(['needs', 'ready', 'doubtful'])
   })
 
   it('does not mind a note, nor what concerns another slab', () => {

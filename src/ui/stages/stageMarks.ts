@@ -2,8 +2,8 @@ import type { Issue, OptionResult, Plan, PlanResult, SlabResult } from '../../co
 import { STAGE_NAMES, type StageName } from './stageNames'
 import { stageOfIssue } from './stageOfIssue'
 
-/** done; something must still be done; done, but the program doubts it. */
-export type StageMark = 'done' | 'needs' | 'doubtful'
+/** done by the maker; worked out by the program; something must still be done; there is an answer, but it is doubted. */
+export type StageMark = 'done' | 'ready' | 'needs' | 'doubtful'
 
 export type StageMarks = Readonly<Record<StageName, StageMark>>
 
@@ -61,6 +61,29 @@ function isCovered(option: OptionResult | undefined): boolean {
   return kind !== 'short' && kind !== 'off-slab'
 }
 
+/** A table that is not covered, or a pour that is still being worked out. */
+const hasOpenAnswer = (stage: StageName, option: OptionResult | undefined): boolean =>
+  (stage === 'table' && !isCovered(option)) || (stage === 'pour' && option?.pour.state === 'pending')
+
+/** Stages whose answer follows from the size and from where the pieces lie. */
+const HANG_ON_SIZE: ReadonlySet<StageName> = new Set(['table', 'cuts', 'pour', 'paper'])
+/** The maker does nothing there: the program works it out, and nobody has looked at it yet. */
+const WORKED_OUT: ReadonlySet<StageName> = new Set(['cuts', 'paper'])
+
+/**
+ * Whether covered or not is in doubt: the size of everything is, or a piece lies on other wood.
+ * @param issues those of the slab and option worked on
+ */
+const isInDoubt = (issues: readonly Issue[]): boolean =>
+  issues.some(
+    ({ code, severity }) =>
+      code === 'pieces-overlap' || (severity === 'warning' && stageOfIssue(code) === 'scale'),
+  )
+
+/** As `isInDoubt`, for the headline. */
+export const isAnswerDoubted = (input: MarkInput): boolean =>
+  isInDoubt(input.result.issues.filter((issue) => concerns(issue, input)))
+
 /**
  * What each stage in the row is marked with.
  * A blocker at a stage means that it needs something, a warning that it is doubtful; paper is doubtful when anything is.
@@ -76,12 +99,12 @@ export function stageMarks(input: MarkInput): StageMarks {
 
   const markOf = (stage: StageName): StageMark => {
     if (!stands[stage] || has('blocker', stage)) return 'needs'
-    if (stage === 'table' && !isCovered(option)) return 'doubtful'
-    if (stage === 'pour' && option?.pour.state === 'pending') return 'doubtful'
-    return has('warning', stage) ? 'doubtful' : 'done'
+    if (has('warning', stage) || (HANG_ON_SIZE.has(stage) && isInDoubt(issues))) return 'doubtful'
+    if (hasOpenAnswer(stage, option)) return 'doubtful'
+    return WORKED_OUT.has(stage) ? 'ready' : 'done'
   }
   const own = STAGE_NAMES.map((stage) => [stage, markOf(stage)] as const)
-  const doubtful = own.some(([, mark]) => mark !== 'done')
-  const paper: StageMark = stands.paper ? (doubtful ? 'doubtful' : 'done') : 'needs'
+  const doubtful = own.some(([, mark]) => mark === 'needs' || mark === 'doubtful')
+  const paper: StageMark = stands.paper ? (doubtful ? 'doubtful' : 'ready') : 'needs'
   return { ...(Object.fromEntries(own) as Record<StageName, StageMark>), paper }
 }

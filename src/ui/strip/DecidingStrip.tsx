@@ -1,6 +1,6 @@
 import type { CoverageResult, OptionResult, ResinResult } from '../../core/plan'
 import { formatMoneyPlain } from '../../core/units'
-import { useStageMarks } from '../stages/useStageMarks'
+import { useAnswerDoubted, useStageMarks } from '../stages/useStageMarks'
 import { t } from '../text/t'
 import { type Format, useFormat } from '../text/useFormat'
 import { useOption, useSlab } from '../useActive'
@@ -48,10 +48,11 @@ export function DecidingStrip() {
   const option = useOption()
   const slab = useSlab()
   const marks = useStageMarks()
+  const isDoubted = useAnswerDoubted()
   const optionResult = usePlanResult().options.get(option?.id ?? '')
   return (
     <section className="decide" aria-label={t('decide-label')}>
-      <VerdictLine option={optionResult} marks={marks} hasPhoto={slab !== null} />
+      <VerdictLine option={optionResult} marks={marks} hasPhoto={slab !== null} isDoubted={isDoubted} />
       <dl className="decide-figures">
         {figuresOf(optionResult, format).map((figure) => (
           <div key={figure.key} data-figure={figure.key}>

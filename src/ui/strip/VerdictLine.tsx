@@ -10,6 +10,8 @@ interface Props {
   readonly option: OptionResult | undefined
   readonly marks: StageMarks
   readonly hasPhoto: boolean
+  /** The size is in doubt, or a piece lies on wood: the answer stands on sand. */
+  readonly isDoubted: boolean
 }
 
 /** The verdict in words. */
@@ -49,7 +51,7 @@ function missingText(marks: StageMarks, hasPhoto: boolean): string {
 }
 
 /** Covered or not, in words and with a sign. */
-export function VerdictLine({ option, marks, hasPhoto }: Props) {
+export function VerdictLine({ option, marks, hasPhoto, isDoubted }: Props) {
   const format = useFormat()
   const part: Part<Verdict> | undefined = option?.verdict
   if (part === undefined || part.state === 'blocked') {
@@ -63,7 +65,7 @@ export function VerdictLine({ option, marks, hasPhoto }: Props) {
   if (part.state === 'pending') return <p className="verdict">{t('verdict-pending')}</p>
   return (
     <p className="verdict" data-verdict={part.value.kind}>
-      {isBad(part.value.kind) ? <StopIcon /> : <MarkIcon mark="done" />}
+      {isBad(part.value.kind) ? <StopIcon /> : <MarkIcon mark={isDoubted ? 'doubtful' : 'done'} />}
       {verdictText(part.value, format)}
     </p>
   )

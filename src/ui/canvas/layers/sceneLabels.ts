@@ -26,8 +26,8 @@ const DIMENSION_OFF_PX = 26
 const MARK_PLATE_OFF: Point = [17, -17]
 /** A void's plate stands over it: its outline stays free to be traced. */
 const VOID_PLATE_OFF_PX = 16
-/** Smaller on screen, a void goes without its plate, which would cover it. */
-const LEAST_LABELLED_PX = 30
+/** Smaller on screen, a void goes without its plate. */
+const LEAST_LABELLED_PX = 12
 
 /** Every plate that this view wants to show. */
 export function sceneLabels(scene: Scene, display: LengthDisplay): readonly Label[] {
@@ -81,8 +81,15 @@ const datumLabel = ({ id, screen }: Handle): readonly Label[] =>
 
 const offBy = ([x, y]: Point, [dx, dy]: Point): Point => [x + dx, y + dy]
 
-const markName = ({ selection }: Handle, { slab }: Scene): string =>
-  (selection?.kind === 'mark' && slab?.marks.find(({ id }) => id === selection.markId)?.name) || ''
+/** A board's corners go by their number alone: the board lies there for all to see. */
+function markName({ selection }: Handle, { slab }: Scene): string {
+  if (selection?.kind !== 'mark') return ''
+  const corner = slab?.boards
+    .map(({ cornerIds }) => cornerIds.indexOf(selection.markId))
+    .find((index) => index !== -1)
+  if (corner !== undefined) return String(corner + 1)
+  return slab?.marks.find(({ id }) => id === selection.markId)?.name ?? ''
+}
 
 const piecesOf = (scene: Scene) => readyValue(scene.optionResult?.pieces)
 

@@ -49,7 +49,7 @@ export const issueTexts: Readonly<Record<IssueCode, IssueSentence>> = {
   'distance-disagrees': (say) =>
     `Distance ${say.text('distanceNames')} does not fit the others: taped ${say.length('tapedMm')}, by the rest it should be about ${say.length('solvedMm')}. Tape it again.`,
   'distances-disagree': (say) =>
-    `The taped distances disagree, and one of these is wrong: ${say.text('distanceNames')}. Tape them again.`,
+    `The taped distances disagree, and one of these is wrong, the likeliest first: ${say.text('distanceNames')}. Tape ${say.text('distanceNames').split(', ')[0] ?? ''} again first.`,
   'tilt-too-steep': (say) =>
     `The photo looks along the slab too flatly (${say.angle('tiltRad')} off square). Far edges are weak: take it from higher up if you can.`,
   'focal-unlikely': () =>

@@ -14,11 +14,13 @@ export const canvasTexts = {
   'canvas-fit': 'Show all',
   'canvas-close-trace': 'Close it',
   'canvas-take-back': 'Take back a point',
+  'canvas-take-back-short': 'Take back',
   'canvas-turn-over': 'Turn over',
   'canvas-take-out': 'Back to the tray',
   'canvas-lay-in': 'Lay it in the largest gap',
 
   'canvas-hint-mark': 'Tap a mark’s middle. Hold and drag to aim with the loupe.',
+  'canvas-hint-finger': 'A short tap sets it under your finger; while you hold, the cross stands above it.',
   'canvas-hint-board-unsized': 'Type the board’s length, width and thickness first.',
   'canvas-hint-board': (values: {
     readonly corner: string

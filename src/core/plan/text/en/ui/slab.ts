@@ -32,7 +32,8 @@ export const slabTexts = {
   'size-mark-height': ({ name }: { name: string }) => `Height of mark ${name} above the face`,
   'size-place-mark': 'Place a mark',
   'size-distances': 'Taped distances',
-  'size-distances-note': 'Five make a size, the sixth is a check. One that does not fit the others is named.',
+  'size-distances-note':
+    'Five make a size, the sixth is a check. Where they disagree, those that may be wrong are marked.',
   'size-column-between': 'From – to',
   'size-column-taped': 'Taped',
   'size-column-found': 'Found',

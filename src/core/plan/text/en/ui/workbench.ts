@@ -51,6 +51,7 @@ export const workbenchTexts = {
   'lead-pour': 'How deep, how hot, how much to mix, and when.',
   'lead-paper': 'The cut sheet for the bench. It prints in black and white.',
   'mark-done': 'done',
+  'mark-ready': 'ready',
   'mark-needs': 'to do',
   'mark-doubtful': 'look again',
 
