@@ -5,7 +5,7 @@ import { focalPxFrom35mm, USUAL_FOCAL_35MM } from './initialCamera'
 import type { ScaleInput } from './scaleInput'
 import { DEFAULT_TAPE_SD_MM, type ScaleNetwork } from './scaleNetwork'
 import { scalePriors } from './scalePriors'
-import type { StartingView } from './startingView'
+import type { StartingView } from './viewStart'
 import { startingSurface } from './startingSurface'
 
 /**

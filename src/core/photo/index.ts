@@ -19,7 +19,8 @@ export type {
   TapedDistance,
 } from './scaleInput'
 export { DEFAULT_OUT_OF_FLAT_MM } from './scaleInput'
-export type { SlabScale, SlabScaleResult } from './slabScale'
+export type { SlabScaleResult } from './slabScale'
+export type { SlabScale } from './scaleOfPhoto'
 export { planePointOf, slabScaleFromMarks } from './slabScale'
 export { DEFAULT_CLICK_SD_PX } from './scaleNetwork'
 export type { SlabFrame } from './slabFrame'

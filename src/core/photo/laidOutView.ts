@@ -14,7 +14,7 @@ import { markPositionsFromDistances, wrongTriples } from './markLayout'
 import { type ScaleInput, type ScaleProblem, scaleProblem } from './scaleInput'
 import type { ScaleNetwork } from './scaleNetwork'
 import { startingSurface } from './startingSurface'
-import type { StartingView } from './startingView'
+import type { StartingView } from './viewStart'
 
 /**
  * A first view from a group of at least four marks tied by lengths: the group is laid out, its homography gives the

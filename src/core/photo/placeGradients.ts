@@ -1,7 +1,7 @@
 import type { PxPoint, SlabPoint } from '../geometry'
 import { CAMERA_STEPS, cameraWith, thetaOf } from './adjustment'
 import { slabFrame, type SlabFrame, slabPointFromPx } from './slabFrame'
-import type { SlabScale } from './slabScale'
+import type { SlabScale } from './scaleOfPhoto'
 import type { ThetaGradient } from './uncertainty'
 
 /** A place of the slab, and how it would shift in the slab frame with each of θ. */

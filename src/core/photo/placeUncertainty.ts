@@ -2,7 +2,7 @@ import { type PxPoint, pxPoint, type SlabPoint } from '../geometry'
 import { CAMERA_PARAMETER_COUNT, CAMERA_STEPS, cameraWith, thetaOf } from './adjustment'
 import { quadraticForm } from './matrix'
 import { slabFrame, type SlabFrame, slabPointFromPx } from './slabFrame'
-import type { SlabScale } from './slabScale'
+import type { SlabScale } from './scaleOfPhoto'
 
 export interface MeasuredPlace {
   readonly at: SlabPoint

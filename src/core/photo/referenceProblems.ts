@@ -1,6 +1,6 @@
 import { type ScaleInput, type ScaleProblem, scaleProblem } from './scaleInput'
 import { goesRound, type ScaleNetwork, unusedDistances } from './scaleNetwork'
-import type { SlabScale } from './slabScale'
+import type { SlabScale } from './scaleOfPhoto'
 import { FOCAL_RANGE_35MM } from './initialCamera'
 
 /** Below this span of the marks a click of one pixel is 2 % of the scale. */

@@ -13,12 +13,21 @@ import {
 import { type RefinedClick, refinedTo, unsure } from './refined'
 
 const WINDOW_HALVES_PX = [80, 160, 320]
-const SEED_OFFSETS: readonly Point[] = [
+/** The click itself, then farther and farther off it: a slip of the thumb may miss the tape. */
+const SEED_OFFSETS: readonly Point[] = [0, 4, 9, 14].flatMap((radius): Point[] =>
+  radius === 0
+    ? [[0, 0]]
+    : [0, 1, 2, 3, 4, 5].map((n): Point => [
+        radius * Math.cos((n * Math.PI) / 3 + radius),
+        radius * Math.sin((n * Math.PI) / 3 + radius),
+      ]),
+)
+const NEIGHBOURS: readonly Point[] = [
   [0, 0],
-  [4, 0],
-  [-4, 0],
-  [0, 4],
-  [0, -4],
+  [1.3, 0],
+  [-1.3, 0],
+  [0, 1.3],
+  [0, -1.3],
 ]
 const LEAST_CONTRAST = 25
 /** Stations tried along each arm, from outside the crossing to short of its (ragged) end. */
@@ -61,9 +70,7 @@ export function refineCross(photo: PixelWindow, click: PxPoint): RefinedClick {
 }
 
 function refineFrom(window: PixelWindow, start: Point): RefinedClick | null {
-  const colour = medianColour(
-    SEED_OFFSETS.map(([dx, dy]) => colourAt(window, [start[0] + dx / 3, start[1] + dy / 3])),
-  )
+  const colour = medianColour(NEIGHBOURS.map(([dx, dy]) => colourAt(window, [start[0] + dx, start[1] + dy])))
   const region = growRegion(window, start, colour)
   if (!region) return null
   const patch: Patch = { window, mask: region.mask, colour }

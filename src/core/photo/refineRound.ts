@@ -8,7 +8,7 @@ import { type RefinedClick, refinedTo, unsure } from './refined'
 /** Half widths of the windows that are searched in turn, px: most marks are small, those of a large photo are not. */
 const WINDOW_HALVES_PX = [45, 110, 260]
 /** Seeds are taken at the click and this far round it: the click may lie on a centre dot. */
-const SEED_RADII_PX = [0, 4, 8, 13]
+const SEED_RADII_PX = [0, 4, 8, 13, 18]
 const RIM_SAMPLES = 96
 const LEAST_CONTRAST = 25
 /** Colour fringes of the lens and the picture's own sharpening shift every rim a little, however well it is fitted. */
@@ -19,7 +19,7 @@ const MOST_RIM_RMS_PX = 0.6
 /** The region covers its own ellipse to this share: a blob of wood grain does not. */
 const LEAST_FILL = 0.9
 /** The click may stand this share of the mark's half width (and a few px) off its centre. */
-const CLICK_SLACK = { share: 0.8, px: 5 }
+const CLICK_SLACK = { share: 0.8, px: 9 }
 
 /**
  * Centre of the round mark (a sticker, a dot, a coin) that was clicked.

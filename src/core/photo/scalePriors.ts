@@ -12,7 +12,7 @@ const CENTRE_SD_SHARE = 0.004
 const K1_SD = 0.03
 const K2_SD = 0.01
 /** No slab bends quite as the formulas do: a share of the readings stays unknown, in either mode. */
-const SHAPE_SHARE = 0.02
+const SHAPE_SHARE = 0.03
 /** The least deviation that an adjustment keeps apart from zero. */
 const LEAST_FLATNESS_SD_MM = 1e-3
 

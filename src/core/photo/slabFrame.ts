@@ -1,7 +1,7 @@
 import { type Point, type PxPoint, type SlabPoint, slabPoint } from '../geometry'
 import { ok, problem, type Result } from '../units'
 import { type Camera, planePointFromPx, pxFromPlanePoint } from './camera'
-import type { SlabScale } from './slabScale'
+import type { SlabScale } from './scaleOfPhoto'
 
 /** The slab frame of one photo: plain data. x runs from the first datum anchor to the second, y down as seen. */
 export interface SlabFrame {

@@ -4,7 +4,8 @@ import type { Point } from '../geometry'
 import { planePointFromPx } from './camera'
 import { slabFrame, slabPointFromPx } from './slabFrame'
 import type { ScaleInput } from './scaleInput'
-import { planePointOf, type SlabScale, slabScaleFromMarks } from './slabScale'
+import { planePointOf, slabScaleFromMarks } from './slabScale'
+import type { SlabScale } from './scaleOfPhoto'
 
 const scaleOf = (input: ScaleInput): SlabScale => {
   const { scale, problems } = slabScaleFromMarks(input)

@@ -1,20 +1,9 @@
-import type { Point } from '../geometry'
 import { ok, type Result } from '../units'
-import type { AdjustmentInput } from './adjustment'
 import { assumedView } from './assumedView'
-import type { Camera } from './camera'
 import { laidOutView } from './laidOutView'
 import { type ScaleInput, type ScaleProblem, scaleProblem } from './scaleInput'
 import { type ScaleNetwork, tiedGroups } from './scaleNetwork'
-
-export interface StartingView {
-  readonly camera: Camera
-  /** In the camera's plane frame, one for each mark of the network. */
-  readonly marks: readonly Point[]
-  /** What is assumed of the two turns when the references do not tell the tilt; else null. */
-  readonly tiltPriors: AdjustmentInput['priors'] | null
-  readonly problems: readonly ScaleProblem[]
-}
+import type { StartingView } from './viewStart'
 
 /**
  * A first camera and first places of all marks, for the adjustment to start from: from the largest group of marks that

@@ -4,7 +4,8 @@ import { noise } from '../../../tests/bench/scale/benchNoise'
 import { type Point, pxPoint } from '../geometry'
 import { planePointFromPx, pxFromPlanePoint as pxFromPlane } from './camera'
 import type { ScaleInput } from './scaleInput'
-import { type SlabScale, slabScaleFromMarks } from './slabScale'
+import { slabScaleFromMarks } from './slabScale'
+import type { SlabScale } from './scaleOfPhoto'
 import { measuredAreaMm2, measuredLengthMm, thetaGradient, thetaVariance } from './uncertainty'
 
 describe('uncertainty', () => {

@@ -2,7 +2,7 @@ import { type Point, type PxPoint, ringAreaMm2 } from '../geometry'
 import { CAMERA_PARAMETER_COUNT, CAMERA_STEPS, cameraWith, thetaOf } from './adjustment'
 import { type Camera, planePointFromPx } from './camera'
 import { quadraticForm } from './matrix'
-import type { SlabScale } from './slabScale'
+import type { SlabScale } from './scaleOfPhoto'
 
 /** A figure with its standard deviation; the stated ± is two of them. */
 export interface Measured {

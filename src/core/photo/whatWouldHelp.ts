@@ -4,7 +4,7 @@ import { type Camera, planePointFromPx } from './camera'
 import { type Matrix, matrixTimes, quadraticForm, zeroMatrix } from './matrix'
 import type { ScaleInput } from './scaleInput'
 import { DEFAULT_CLICK_SD_PX, DEFAULT_TAPE_SD_MM } from './scaleNetwork'
-import type { SlabScale } from './slabScale'
+import type { SlabScale } from './scaleOfPhoto'
 import { measuredLengthMm, type ThetaGradient, thetaGradient } from './uncertainty'
 
 /** Something more that the maker could measure, and what it would do to the slab's long lengths. */

@@ -9,7 +9,7 @@ import {
 } from '../../../src/core/photo'
 import type { BenchReference, RefinedReference } from './benchReference'
 import { type Noise, noise } from './benchNoise'
-import { bentHeightMm, type BentSlab, slabBox, type SlabBox } from './bentSlab'
+import { bentHeightMm, type BentSlab, slabBox, type SlabBox, WANDER_SHARE } from './bentSlab'
 import { type BenchPhoto, truthPx } from './photoTruth'
 
 /** Standard deviations of what a maker does, from the issue that this bench answers. */
@@ -29,7 +29,7 @@ export interface Condition {
   readonly name: string
   readonly line: boolean
   /** Bow and twist; 'drawn': normal with the deviation that the program assumes when it is told nothing. */
-  readonly bent: BentSlab | 'drawn'
+  readonly bent: Pick<BentSlab, 'bowMm' | 'twistMm'> | 'drawn'
   /** Whether straightedge and winding sticks are read and typed in, or the program's default stands. */
   readonly flatnessRead: boolean
 }
@@ -107,9 +107,12 @@ export function runTrial(
 }
 
 function bentFor({ bent }: Condition, { random, normal }: Noise): BentSlab {
-  if (bent === 'drawn') return { bowMm: normal(8), twistMm: normal(8) }
   const sign = random.next() < 0.5 ? -1 : 1
-  return { bowMm: sign * bent.bowMm, twistMm: sign * bent.twistMm }
+  const { bowMm, twistMm } =
+    bent === 'drawn'
+      ? { bowMm: normal(8), twistMm: normal(8) }
+      : { bowMm: sign * bent.bowMm, twistMm: sign * bent.twistMm }
+  return { bowMm, twistMm, wanderMm: normal(WANDER_SHARE * Math.hypot(bowMm, twistMm)) }
 }
 
 function inputFor(
