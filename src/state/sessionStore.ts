@@ -50,6 +50,8 @@ export interface SessionState extends Preferences {
   readonly boardSize: TypedBoard
   /** How long the next rule or batten is that is laid on the slab. */
   readonly ruleSize: RuleSize
+  /** The map of where the photo is weak lies over the slab. */
+  readonly showsWeak: boolean
   /** The plan as a gesture would leave it; shown instead of the plan while it lasts. */
   readonly draft: Plan | null
   readonly notice: InputProblem | null
@@ -67,6 +69,7 @@ export const sessionStore = createStore<SessionState>(() => ({
   selection: null,
   boardSize: NO_BOARD,
   ruleSize: { lengthMm: 1000, thicknessMm: 1 },
+  showsWeak: false,
   draft: null,
   notice: null,
   lost: [],

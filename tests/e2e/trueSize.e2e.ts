@@ -1,7 +1,7 @@
 import { expect } from 'vitest'
 import type { Point } from '../../src/core/geometry'
 import { appTest } from '../support/appTest'
-import { button, marksOf, stage, startWithPhoto } from '../support/bench'
+import { button, field, marksOf, stage, startWithPhoto } from '../support/bench'
 import { saveScreenshot } from '../support/browser'
 import { fingerHand, mouseHand, type Hand } from '../support/hand'
 import { demoPhotoPath, markPlaces, placeMarks, tapeReadings, typeTape } from '../support/sizeSteps'
@@ -87,4 +87,65 @@ appTest('a tape misread by 25 mm is named on the screen', async ({ desktop }) =>
   // Put right, nothing is wrong any more.
   await typeTape(hand, [second])
   await expect.poll(() => hand.page.locator('tr[data-wrong]').count()).toBe(0)
+})
+
+appTest('states a ± beside lengths, and maps where the photo is weak', async ({ desktop }) => {
+  const hand = mouseHand(desktop.page)
+  const { page } = hand
+  await page.locator('.stage[aria-current="step"]').waitFor()
+  // The demo job: its figures are there at once.
+  await expect.poll(() => page.locator('.decide .plus-minus').count(), SOON).toBeGreaterThan(1)
+  const verdict = await page.locator('.verdict').innerText()
+  expect(verdict).toMatch(/±/)
+  await hand.press(stage(hand, /^Edge/))
+  await expect.poll(() => page.locator('.figures .plus-minus').count(), SOON).toBe(4)
+  await saveScreenshot(page, 'true size plus minus')
+  await hand.press(stage(hand, /^Size/))
+  await expect.poll(() => page.getByText(/^Most help now: /).count(), SOON).toBe(1)
+  const canvas = page.locator('.slab-canvas-host')
+  const before = await canvas.screenshot()
+  await hand.press(button(hand, 'Where the photo is weak'))
+  await expect.poll(async () => (await canvas.screenshot()).equals(before), SOON).toBe(false)
+  await saveScreenshot(page, 'true size weak map photo')
+  await hand.press(button(hand, 'From above'))
+  await page.locator('.slab-canvas[data-view="above"]').waitFor()
+  await saveScreenshot(page, 'true size weak map above')
+})
+
+appTest('a slab without a photo goes from taped stations to the cut sheet', async ({ phone }) => {
+  const hand = fingerHand(phone.page)
+  const { page } = hand
+  await page.locator('.stage[aria-current="step"]').waitFor()
+  await hand.press(button(hand, /^Menu/))
+  await hand.press(page.getByRole('radio', { name: 'Millimetres' }))
+  await page.keyboard.press('Escape')
+  await hand.press(stage(hand, /^Photo/))
+  await hand.press(button(hand, 'No photo: measure by tape'))
+  const next = (name: string) => page.getByRole('textbox', { name, exact: true })
+  // By hand: a slab 2400 mm long, 900 wide at its ends and 800 in the middle: 2 × 1200 × (900 + 800) / 2 = 2.04 m².
+  for (const [along, left, right] of [
+    [0, 450, 450],
+    [2400, 450, 450],
+    [1200, 400, 400],
+  ] as const) {
+    await hand.type(next('Along'), String(along))
+    await hand.type(next('To the left'), String(left))
+    await hand.type(next('To the right'), String(right))
+    await hand.press(button(hand, 'Add it'))
+    await expect.poll(() => next('Along').inputValue()).toBe('')
+  }
+  await expect.poll(() => page.locator('.figures-total').first().innerText(), SOON).toMatch(/2\.04 m²/)
+  await saveScreenshot(page, 'true size stations phone')
+  await hand.press(stage(hand, /^Photo/))
+  await hand.type(field(hand, 'Thickness as it lies'), '52')
+  await hand.press(stage(hand, /^Table/))
+  await hand.type(field(hand, 'Length'), '2000')
+  await hand.type(field(hand, 'Width'), '760')
+  await hand.type(field(hand, 'Thickness'), '45')
+  await hand.press(button(hand, 'Lay the table on the slab'))
+  await expect.poll(() => page.locator('.verdict').innerText(), SOON).toMatch(/Covers/)
+  await saveScreenshot(page, 'true size stations table phone')
+  await hand.press(stage(hand, /^Paper/))
+  await page.locator('.sheet-preview svg').first().waitFor()
+  await saveScreenshot(page, 'true size stations paper phone')
 })

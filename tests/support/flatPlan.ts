@@ -59,7 +59,12 @@ export function flatSlab(more: FlatSlab = {}): Slab {
     })),
     straightLines: [],
   }
-  const slab = blankPhotoSlab('slab', 'Flat slab', photo, more.thicknessMm === undefined ? 50 : more.thicknessMm)
+  const slab = blankPhotoSlab(
+    'slab',
+    'Flat slab',
+    photo,
+    more.thicknessMm === undefined ? 50 : more.thicknessMm,
+  )
   const distances = MARKS.flatMap((from, i) =>
     MARKS.slice(i + 1).map((to) => ({
       id: `${from.id}${to.id}`,

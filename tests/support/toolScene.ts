@@ -29,6 +29,7 @@ export function toolScene(wish: SceneWish = {}): Scene {
       selection: wish.selection ?? null,
       boardSize: { lengthMm: 1000, widthMm: 500, thicknessMm: 18 },
       ruleSize: { lengthMm: 1000, thicknessMm: 1 },
+      showsWeak: false,
     },
     () => `new${++ids}`,
   )

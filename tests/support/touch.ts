@@ -53,13 +53,6 @@ export const touchGesture = async (
 export const touchDrag = (page: Page, from: PagePoint, to: PagePoint, steps = 12): Promise<void> =>
   touchGesture(page, [{ from, to }], steps)
 
-/** Finger down, a while of rest, and up again, as for a loupe or a long press. */
-export const touchHold = async (page: Page, at: PagePoint, holdMs: number): Promise<void> => {
-  await send(page, 'touchStart', [at])
-  await page.waitForTimeout(holdMs)
-  await send(page, 'touchEnd', [])
-}
-
 /** Two fingers apart (factor above 1) or together, along the horizontal through the middle. */
 export const touchPinch = (
   page: Page,

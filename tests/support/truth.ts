@@ -39,7 +39,7 @@ const flatObject = z.object({
   corners_in_slab_plane_px: z.array(point2),
 })
 
-const truthSchema = z.object({
+export const truthSchema = z.object({
   name: z.string(),
   units: z.literal('mm'),
   photo: z.object({ width_px: z.number(), height_px: z.number() }),

@@ -42,7 +42,8 @@ export {
   spanningWidths,
 } from './search/frontier'
 export type { Growth } from './search/growingShape'
-export { type KeptTable, keptTable, type KeptTableTask } from './search/keptTable'
+export { keptTable } from './search/keptTable'
+export type { KeptTable, KeptTableTask } from './search/keptTableTask'
 export { type LargestShape, largestShape, type LargestShapeTask } from './search/largestShape'
 export { type LargestTable, largestTable, type LargestTableTask } from './search/largestTable'
 export { NO_WISHES, pointZone, type PoseWishes, type WishZone } from './search/poseWishes'

@@ -9,7 +9,14 @@ import { optionResin } from './optionResin'
 import { optionPour, withPour } from './pour/optionPour'
 import { NO_ANSWERS, type SlowAnswers } from './pour/slowAnswers'
 import { after, blockedBy, type Found, type Part, ready } from './part'
-import type { OptionAccuracy, OptionResult, PlanResult, SlabAccuracy, SlabResult, SlabShapeResult } from './planResult'
+import type {
+  OptionAccuracy,
+  OptionResult,
+  PlanResult,
+  SlabAccuracy,
+  SlabResult,
+  SlabShapeResult,
+} from './planResult'
 import type { CoverageResult, FootprintResult } from './tableResult'
 import { rememberRecent } from './rememberRecent'
 import type { Option, Photo, Plan, Slab, Trace } from './schema'

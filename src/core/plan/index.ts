@@ -26,8 +26,27 @@ export { describeProblem } from './describeProblem'
 export type { Issue, IssueCode, PlanPath } from './issue'
 export { ISSUE_CODES, isPourCode } from './issue'
 export type { Part } from './part'
-export type { MarkPosition, OptionAccuracy, OptionResult, PlanResult, SlabAccuracy, SlabResult, SlabScaleResult, SlabShapeResult, SlabVoid, TapedDistanceCheck } from './planResult'
-export type { CoverageResult, FootprintResult, PiecesResult, PlacedPiece, ResinResult, SetOutCut, SlabPiece } from './tableResult'
+export type {
+  MarkPosition,
+  OptionAccuracy,
+  OptionResult,
+  PlanResult,
+  SlabAccuracy,
+  SlabResult,
+  SlabScaleResult,
+  SlabShapeResult,
+  SlabVoid,
+  TapedDistanceCheck,
+} from './planResult'
+export type {
+  CoverageResult,
+  FootprintResult,
+  PiecesResult,
+  PlacedPiece,
+  ResinResult,
+  SetOutCut,
+  SlabPiece,
+} from './tableResult'
 export type { LostPart, ParsedPlan } from './parsePlan'
 export { parsePlan } from './parsePlan'
 export { readPlanText } from './readPlanText'
@@ -35,3 +54,7 @@ export { buildCutSheets } from './sheets/buildCutSheets'
 export type { CutSheetRequest } from './sheets/sheetInput'
 export type { SheetText } from './text/en/sheet'
 export { sheetText } from './text/en/sheet'
+export type { ScaleAdvice } from './accuracy/scaleAdvice'
+export { scaleAdvice } from './accuracy/scaleAdvice'
+export type { WeakCell, WeakPlaces } from './accuracy/weakPlaces'
+export { WEAK_BANDS_MM, weakPlaces } from './accuracy/weakPlaces'

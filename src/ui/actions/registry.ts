@@ -8,6 +8,7 @@ import {
   replacePhotoFromDevice,
   saveToDevice,
   startOwnJob,
+  startWithStations,
 } from '../files/jobFiles'
 import { showDialog } from '../uiStore'
 import type { Action } from './action'
@@ -58,6 +59,14 @@ const OWN_ACTIONS = [
     shortcuts: [],
     isEnabled: always,
     perform: () => void startOwnJob('camera'),
+  },
+  {
+    id: 'start-stations',
+    label: 'action-start-stations',
+    group: 'job',
+    shortcuts: [],
+    isEnabled: always,
+    perform: () => void startWithStations(),
   },
   {
     id: 'replace-photo',

@@ -145,4 +145,13 @@ export const viewActions = [
     isPressed: isSeen('table'),
     perform: () => look('table'),
   },
+  {
+    id: 'show-weak',
+    label: 'view-weak',
+    group: 'look',
+    shortcuts: [{ key: '4' }],
+    isEnabled: hasPhoto,
+    isPressed: () => sessionStore.getState().showsWeak,
+    perform: () => sessionStore.setState(({ showsWeak }) => ({ showsWeak: !showsWeak })),
+  },
 ] as const satisfies readonly Action[]

@@ -4,7 +4,8 @@ import { ACTIONS } from './registry'
 
 function placeOf(target: EventTarget | null): FocusPlace {
   if (!(target instanceof HTMLElement)) return 'elsewhere'
-  if (target.matches('input:not([type=radio], [type=checkbox], [type=range]), textarea, select')) return 'text-box'
+  if (target.matches('input:not([type=radio], [type=checkbox], [type=range]), textarea, select'))
+    return 'text-box'
   return target.closest('.canvas-place') === null ? 'elsewhere' : 'canvas'
 }
 

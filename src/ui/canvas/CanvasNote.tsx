@@ -22,7 +22,7 @@ function emptyKey(scene: Scene): PlainKey | null {
     case 'photo':
       return 'canvas-empty-no-photo'
     case 'above':
-      return 'canvas-empty-no-scale'
+      return scene.slab.capture.kind === 'stations' ? 'canvas-empty-no-stations' : 'canvas-empty-no-scale'
     case 'table':
       return 'canvas-empty-no-table'
   }

@@ -38,7 +38,7 @@ export const footprintPoseOn = (option: Option | null, slab: Slab | null): Isome
 
 type SceneSession = Pick<
   SessionState,
-  'slabId' | 'optionId' | 'view' | 'tool' | 'selection' | 'boardSize' | 'ruleSize'
+  'slabId' | 'optionId' | 'view' | 'tool' | 'selection' | 'boardSize' | 'ruleSize' | 'showsWeak'
 >
 
 /** What is on the bench, before it is put on screen. */
@@ -69,6 +69,7 @@ export function sceneModel(
     tray: session.view === 'table' ? trayOf(optionResult, pose) : [],
     boardSize: wholeBoard(session.boardSize),
     ruleSize: session.ruleSize,
+    showsWeak: session.showsWeak,
     newId,
   }
 }

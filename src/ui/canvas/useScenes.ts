@@ -23,7 +23,7 @@ export function useScenes(): Scenes {
   const draft = useStore(sessionStore, (session) => session.draft)
   const session = useStore(
     sessionStore,
-    useShallow(({ slabId, optionId, view, tool, selection, boardSize, ruleSize }) => ({
+    useShallow(({ slabId, optionId, view, tool, selection, boardSize, ruleSize, showsWeak }) => ({
       slabId,
       optionId,
       view,
@@ -31,6 +31,7 @@ export function useScenes(): Scenes {
       selection,
       boardSize,
       ruleSize,
+      showsWeak,
     })),
   )
   const cameras = useStore(canvasStore, (state) => state.cameras)

@@ -1,6 +1,6 @@
 import type { Photo } from '../../core/plan'
 import type { InputProblem, Result } from '../../core/units'
-import { addPhotoSlab, replacePhoto } from '../../state/commands'
+import { addPhotoSlab, addStationSlab, replacePhoto } from '../../state/commands'
 import { trackJob } from '../../state/jobStore'
 import { newId } from '../../state/newId'
 import {
@@ -53,12 +53,23 @@ async function takeOpened(opened: OpenedFile, putToUse: PutToUse): Promise<void>
   else goToWork()
 }
 
-/** A photo begins a job of its own, unless the job on the bench has no slab yet. */
+/** A slab begins a job of its own, unless the job on the bench has none yet. @returns whether there is room for it */
+async function makeRoomForSlab(): Promise<boolean> {
+  if (planStore.getState().plan.slabs.length === 0) return true
+  const begun: Result<unknown> | null = await reporting(newPlan)
+  return begun?.ok === true
+}
+
+/** A new job without a photo: the slab's edges are taped from a datum. */
+export async function startWithStations(): Promise<void> {
+  if (!(await makeRoomForSlab())) return
+  const slabId = newId()
+  run(addStationSlab, { slabId })
+  sessionStore.setState({ slabId, stage: 'trace', view: 'above', tool: 'select', selection: null })
+}
+
 async function startWithPhoto(photo: Photo): Promise<void> {
-  if (planStore.getState().plan.slabs.length > 0) {
-    const begun: Result<unknown> | null = await reporting(newPlan)
-    if (begun === null || !begun.ok) return
-  }
+  if (!(await makeRoomForSlab())) return
   const slabId = newId()
   run(addPhotoSlab, { slabId, photo })
   sessionStore.setState({ slabId, stage: 'photo', view: 'photo', tool: 'select', selection: null })

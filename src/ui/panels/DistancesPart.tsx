@@ -33,7 +33,10 @@ function CheckCells({ check }: { readonly check: TapedDistanceCheck | undefined 
   const off = check && format.length(check.foundMm - check.statedMm, { precision: 0.1, signed: true })
   return (
     <>
-      <td className="number">{found ?? ''}</td>
+      <td className="number">
+        {found ?? ''}
+        {check !== undefined && <span className="plus-minus"> {format.plusMinus(check.sdMm, 'length')}</span>}
+      </td>
       <td className="number">{off ?? ''}</td>
     </>
   )

@@ -14,6 +14,7 @@ import { NoPhotoYet } from './NoPhotoYet'
 import { PanelPart } from './PanelPart'
 import { photoOf, tracesOf } from './photoOf'
 import { PointList } from './PointList'
+import { StationsPart } from './StationsPart'
 import { VoidCard } from './VoidCard'
 
 interface Props {
@@ -113,10 +114,32 @@ function VoidsPart({ slab, result, traces }: Props & { readonly traces: readonly
   )
 }
 
+interface TapedProps extends Pick<Props, 'result'> {
+  readonly slabId: string
+  readonly stations: Extract<Slab['capture'], { kind: 'stations' }>['stations']
+}
+
+/** Without a photo the edge comes from the tape; voids are then not known to the program. */
+function TapedOutline({ slabId, stations, result }: TapedProps) {
+  return (
+    <>
+      <StationsPart slabId={slabId} stations={stations} />
+      {result?.shape.state === 'ready' && (
+        <PanelPart title={t('edge-outline')}>
+          <OutlineFigures result={result} />
+        </PanelPart>
+      )}
+    </>
+  )
+}
+
 /** The traced outline and the voids in it. */
 export function EdgePanel() {
   const slab = useSlab()
   const result = usePlanResult().slabs.get(slab?.id ?? '')
+  if (slab?.capture.kind === 'stations') {
+    return <TapedOutline slabId={slab.id} stations={slab.capture.stations} result={result} />
+  }
   if (slab === null || photoOf(slab) === null) return <NoPhotoYet />
   const traces = tracesOf(slab)
   const outline = traces.find(({ meaning }) => meaning.kind === 'outline')

@@ -9,6 +9,7 @@ export function NoPhotoYet() {
       <div className="button-row">
         <ActionButton id="start-own" className="button-main" />
         <ActionButton id="take-photo" className="only-touch" />
+        <ActionButton id="start-stations" />
       </div>
     </>
   )

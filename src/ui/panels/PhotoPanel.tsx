@@ -88,6 +88,7 @@ export function PhotoPanel() {
       <div className="button-row">
         <ActionButton id="start-own" className={slab === null ? 'button-main' : ''} />
         <ActionButton id="take-photo" className={`only-touch ${slab === null ? 'button-main' : ''}`} />
+        <ActionButton id="start-stations" />
       </div>
       {slab === null ? (
         <p className="note">{t('photo-how')}</p>

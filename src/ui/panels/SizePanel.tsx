@@ -6,6 +6,7 @@ import { t } from '../text/t'
 import { useFormat } from '../text/useFormat'
 import { useSlab } from '../useActive'
 import { usePlanResult } from '../usePlanResult'
+import { AccuracyPart } from './AccuracyPart'
 import { BoardPart } from './BoardPart'
 import { DistancesPart } from './DistancesPart'
 import { Figures } from './Figures'
@@ -77,6 +78,7 @@ function SizeOf({ slab }: { readonly slab: Slab }) {
       {reference === 'rule' && <RulePart slab={slab} />}
       {photo !== null && <LinesPart slab={slab} photo={photo} />}
       <FlatnessPart slab={slab} />
+      {scale !== null && <AccuracyPart slab={slab} scale={scale} />}
       <DatumPart scale={scale} />
     </>
   )
@@ -85,6 +87,7 @@ function SizeOf({ slab }: { readonly slab: Slab }) {
 /** How large the slab is: taped distances between marks, or a board of known size. */
 export function SizePanel() {
   const slab = useSlab()
+  if (slab?.capture.kind === 'stations') return <p>{t('size-by-stations')}</p>
   if (slab === null || photoOf(slab) === null) return <NoPhotoYet />
   return <SizeOf slab={slab} key={slab.id} />
 }

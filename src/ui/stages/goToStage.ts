@@ -1,24 +1,35 @@
 import type { Issue, PlanPath } from '../../core/plan'
 import { planStore } from '../../state/planStore'
-import { type Selection, sessionStore } from '../../state/sessionStore'
+import { type Selection, sessionStore, type ViewName } from '../../state/sessionStore'
 import { planResultOf } from '../usePlanResult'
 import type { StageName } from './stageNames'
 import { stageOfIssue } from './stageOfIssue'
 
 const SEEN_ON_PHOTO: readonly StageName[] = ['photo', 'scale', 'trace']
 
+interface Known {
+  readonly isTaped: boolean
+  readonly hasScale: boolean
+}
+
+/** The paper leaves the view as it is, and so does a stage whose own view has nothing to show yet. */
+function fittingView(stage: StageName, view: ViewName, { isTaped, hasScale }: Known): ViewName {
+  const fitting = SEEN_ON_PHOTO.includes(stage) && !isTaped ? 'photo' : 'above'
+  return stage === 'paper' || (fitting === 'above' && !hasScale) ? view : fitting
+}
+
 /** Turns to a stage: its panel opens, and the canvas shows the view in which its work is done. */
 export function goToStage(stage: StageName): void {
   const { slabId, view } = sessionStore.getState()
   const { plan } = planStore.getState()
   const slab = plan.slabs.find(({ id }) => id === slabId) ?? plan.slabs[0]
-  const hasScale = slab !== undefined && planResultOf(plan).slabs.get(slab.id)?.scale.state === 'ready'
-  const fitting = SEEN_ON_PHOTO.includes(stage) ? 'photo' : 'above'
+  const isTaped = slab?.capture.kind === 'stations'
+  const hasScale = isTaped || planResultOf(plan).slabs.get(slab?.id ?? '')?.scale.state === 'ready'
   sessionStore.setState({
     stage,
     notice: null,
     tool: 'select',
-    view: stage === 'paper' || (fitting === 'above' && !hasScale) ? view : fitting,
+    view: fittingView(stage, view, { isTaped, hasScale }),
   })
 }
 

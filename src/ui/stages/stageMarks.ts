@@ -28,7 +28,7 @@ function stagesThatStand(
   const pour = table && isPourKnown(option?.pour)
   return {
     photo: hasPhoto,
-    scale: isReady(slab?.scale),
+    scale: hasSize(slab),
     trace: isReady(slab?.shape),
     table,
     cuts,
@@ -36,6 +36,10 @@ function stagesThatStand(
     paper: cuts && isReady(option?.coverage),
   }
 }
+
+/** Taped by stations, a slab has its size with its edge. */
+const hasSize = (slab: SlabResult | undefined): boolean =>
+  slab?.scale.state === 'ready' || slab?.shape.state === 'ready'
 
 /** Known, on its way, or nothing to be poured. */
 const isPourKnown = (pour: OptionResult['pour'] | undefined): boolean =>

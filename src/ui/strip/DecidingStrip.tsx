@@ -1,4 +1,4 @@
-import type { CoverageResult, OptionResult, ResinResult } from '../../core/plan'
+import type { CoverageResult, OptionAccuracy, OptionResult, ResinResult } from '../../core/plan'
 import { formatMoneyPlain } from '../../core/units'
 import { useAnswerDoubted, useStageMarks } from '../stages/useStageMarks'
 import { t } from '../text/t'
@@ -12,17 +12,20 @@ interface Figure {
   readonly key: 'resin' | 'waste' | 'wood' | 'cost'
   readonly label: string
   readonly text: string
+  readonly plusMinus?: string | undefined
 }
 
 function figuresOf(option: OptionResult | undefined, format: Format): readonly Figure[] {
   const resin = readyValue<ResinResult>(option?.resin)
   const coverage = readyValue<CoverageResult>(option?.coverage)
+  const sure = readyValue<OptionAccuracy | null>(option?.accuracy)
   const none = t('figure-none')
-  const figures: Figure[] = [
+  const figures: readonly Figure[] = [
     {
       key: 'resin',
       label: t('figure-resin'),
       text: resin === null ? none : format.volume(resin.mixLitres),
+      plusMinus: format.plusMinus(sure?.resinSdLitres, 'volume'),
     },
     {
       key: 'waste',
@@ -33,13 +36,17 @@ function figuresOf(option: OptionResult | undefined, format: Format): readonly F
       key: 'wood',
       label: t('figure-wood'),
       text: coverage === null ? none : format.area(coverage.mainInFinishedMm2),
+      plusMinus: format.plusMinus(sure?.woodAreaSdMm2, 'area'),
     },
   ]
+  return [...figures, ...costFigure(resin)]
+}
+
+function costFigure(resin: ResinResult | null): readonly Figure[] {
   const costCents = resin?.costCents ?? null
-  if (costCents !== null) {
-    figures.push({ key: 'cost', label: t('figure-cost'), text: formatMoneyPlain(costCents) })
-  }
-  return figures
+  return costCents === null
+    ? []
+    : [{ key: 'cost', label: t('figure-cost'), text: formatMoneyPlain(costCents) }]
 }
 
 /** The numbers that decide, in view at every stage. */
@@ -60,7 +67,10 @@ export function DecidingStrip() {
               <span className="for-wide">{figure.label}</span>
               <span className="for-phone">{t(`figure-short-${figure.key}`)}</span>
             </dt>
-            <dd className={figure.text.length > 9 ? 'decide-long' : undefined}>{figure.text}</dd>
+            <dd className={figure.text.length > 9 ? 'decide-long' : undefined}>
+              {figure.text}
+              {figure.plusMinus !== undefined && <span className="plus-minus"> {figure.plusMinus}</span>}
+            </dd>
           </div>
         ))}
       </dl>

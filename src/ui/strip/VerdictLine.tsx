@@ -1,6 +1,7 @@
 import type { Verdict } from '../../core/layout'
 import type { OptionResult, Part } from '../../core/plan'
 import { MarkIcon, StopIcon } from '../icons'
+import { readyValue } from '../readyValue'
 import { STAGE_NAMES } from '../stages/stageNames'
 import type { StageMarks } from '../stages/stageMarks'
 import { t } from '../text/t'
@@ -15,31 +16,55 @@ interface Props {
 }
 
 /** The verdict in words. */
-export function verdictText(verdict: Verdict, format: Format): string {
+/** @param marginSdMm how sure the margin is; null when nothing is known of it */
+export function verdictText(verdict: Verdict, format: Format, marginSdMm: number | null = null): string {
+  const margin = (mm: number): string =>
+    marginSdMm === null ? format.length(mm) : `${format.length(mm)} ${format.plusMinus(marginSdMm, 'length')}`
   switch (verdict.kind) {
     case 'covers':
       return verdict.spareMm === null
         ? t('verdict-covers-kept')
-        : t('verdict-covers', { spare: format.length(verdict.spareMm) })
+        : t('verdict-covers', { spare: margin(verdict.spareMm) })
     case 'covers-with-voids':
       return verdict.spareMm === null
         ? t('verdict-covers-kept-with-voids', { voids: verdict.voids })
-        : t('verdict-covers-with-voids', { spare: format.length(verdict.spareMm), voids: verdict.voids })
+        : t('verdict-covers-with-voids', { spare: margin(verdict.spareMm), voids: verdict.voids })
     case 'needs-fill':
       return t('verdict-needs-fill', {
         resinShare: format.share(verdict.filledShare),
         side: t(`side-${verdict.worstSide}`),
-        depth: format.length(verdict.depthMm),
+        depth: margin(verdict.depthMm),
       })
     case 'short':
       return t('verdict-short', {
         side: t(`side-${verdict.side}`),
-        depth: format.length(verdict.depthMm),
+        depth: margin(verdict.depthMm),
         length: format.length(verdict.lengthMm),
       })
     case 'off-slab':
       return t('verdict-off-slab')
   }
+}
+
+/** Two standard deviations: what the screen calls ±. */
+const DEVIATIONS = 2
+
+/** A margin smaller than its own ± may well be none. */
+export const isNarrow = (verdict: Verdict, marginSdMm: number | null): boolean =>
+  (verdict.kind === 'covers' || verdict.kind === 'covers-with-voids') &&
+  verdict.spareMm !== null &&
+  marginSdMm !== null &&
+  verdict.spareMm < DEVIATIONS * marginSdMm
+
+interface IconProps {
+  readonly verdict: Verdict
+  readonly marginSdMm: number | null
+  readonly isDoubted: boolean
+}
+
+function VerdictIcon({ verdict, marginSdMm, isDoubted }: IconProps) {
+  if (isBad(verdict.kind)) return <StopIcon />
+  return <MarkIcon mark={isDoubted || isNarrow(verdict, marginSdMm) ? 'doubtful' : 'done'} />
 }
 
 const isBad = (kind: Verdict['kind']): boolean => kind === 'short' || kind === 'off-slab'
@@ -54,6 +79,7 @@ function missingText(marks: StageMarks, hasPhoto: boolean): string {
 export function VerdictLine({ option, marks, hasPhoto, isDoubted }: Props) {
   const format = useFormat()
   const part: Part<Verdict> | undefined = option?.verdict
+  const marginSdMm = readyValue(option?.accuracy)?.marginSdMm ?? null
   if (part === undefined || part.state === 'blocked') {
     return (
       <p className="verdict">
@@ -65,8 +91,8 @@ export function VerdictLine({ option, marks, hasPhoto, isDoubted }: Props) {
   if (part.state === 'pending') return <p className="verdict">{t('verdict-pending')}</p>
   return (
     <p className="verdict" data-verdict={part.value.kind}>
-      {isBad(part.value.kind) ? <StopIcon /> : <MarkIcon mark={isDoubted ? 'doubtful' : 'done'} />}
-      {verdictText(part.value, format)}
+      <VerdictIcon verdict={part.value} marginSdMm={marginSdMm} isDoubted={isDoubted} />
+      {verdictText(part.value, format, marginSdMm)}
     </p>
   )
 }

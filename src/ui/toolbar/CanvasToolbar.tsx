@@ -9,7 +9,7 @@ const VIEWS: readonly ActionId[] = ['view-photo', 'view-above', 'view-table']
 
 const TOOLS_AT: Readonly<Record<StageName, readonly ActionId[]>> = {
   photo: [],
-  scale: ['tool-select', 'tool-mark', 'tool-board', 'tool-datum'],
+  scale: ['tool-select', 'tool-mark', 'tool-board', 'tool-rule', 'tool-line', 'tool-datum'],
   trace: ['tool-select', 'tool-outline', 'tool-void'],
   table: ['tool-select', 'tool-footprint'],
   cuts: ['tool-select', 'tool-piece'],

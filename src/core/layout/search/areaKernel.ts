@@ -1,4 +1,7 @@
-import { type EdgeSet, numberAt } from './edgeSet'
+import type { EdgeSet } from './edgeSet'
+
+/** As `numberAt` of edgeSet.ts, here so that it is inlined where modules are served one by one, too. */
+const numberAt = (row: Float64Array, index: number): number => row[index] ?? 0
 
 /** A turned rectangle: its middle relative to the wood's pivot, its direction, and half its sides, mm. */
 export interface TurnedBox {
@@ -15,6 +18,9 @@ export interface AreaGradient {
   readonly perXMm: number
   readonly perYMm: number
   readonly perRadMm2: number
+  /** Length of the two ends, and of the two long sides, that lies in wood. */
+  readonly endsMm: number
+  readonly sidesMm: number
 }
 
 /**
@@ -66,6 +72,8 @@ export function areaKernel(edges: EdgeSet, box: TurnedBox): AreaGradient {
     perXMm: perU * cos - perV * sin,
     perYMm: perU * sin + perV * cos,
     perRadMm2: sums.startMoment - sums.endMoment + sums.nearMoment - sums.farMoment,
+    endsMm: sums.startLength + sums.endLength,
+    sidesMm: sums.farLength + sums.nearLength,
   }
 }
 

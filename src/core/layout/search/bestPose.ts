@@ -5,7 +5,7 @@ import { areaInBox } from './areaKernel'
 import { BoundHeap } from './boundHeap'
 import { climbPose } from './climbPose'
 import { edgesOf } from './edgeSet'
-import { type PoseBox, poseHalves, worthBound } from './poseBox'
+import { type BoxBlur, type PoseBox, poseHalves, worthBlur, worthBound } from './poseBox'
 import { bestApart, type ScannedPose, scannedPose, scanTerms } from './poseScan'
 import type { PoseWishes } from './poseWishes'
 import { type MiddlePose, worthAt, type WorthGradient, type WorthTerm, worthTerms } from './poseWorth'
@@ -60,6 +60,10 @@ export function bestPose(task: BestPoseTask): Search<BestPose> {
 function* bestPoseWork(search: PoseSearch): SearchWork {
   yield* search.scan()
   yield* search.prove()
+}
+
+interface BlurredBox extends PoseBox {
+  readonly blur: BoxBlur
 }
 
 class PoseSearch {
@@ -118,12 +122,12 @@ class PoseSearch {
 
   /** Best-first branch and bound over all poses. */
   *prove(): SearchWork {
-    const heap = new BoundHeap<PoseBox>()
+    const heap = new BoundHeap<BlurredBox>()
     for (const box of this.#roots()) this.#judge(box, heap)
     while (heap.bound > this.#ledger.value + this.#toleranceMm2) {
       const box = heap.pop()
       if (box === undefined) break
-      for (const half of poseHalves(box, this.#task.lengthMm, this.#task.widthMm)) this.#judge(half, heap)
+      for (const half of poseHalves(box, box.blur)) this.#judge(half, heap)
       this.#ledger.limit(heap.bound)
       yield
     }
@@ -150,12 +154,13 @@ class PoseSearch {
     })
   }
 
-  #judge(box: PoseBox, heap: BoundHeap<PoseBox>): void {
+  #judge(box: PoseBox, heap: BoundHeap<BlurredBox>): void {
     this.#ledger.spend(3 * this.#terms.length)
     const bound = worthBound(this.#terms, box)
     if (bound <= this.#ledger.value) return
-    heap.push({ ...box, bound })
-    if (this.#worthAt(box).worthMm2 > this.#ledger.value) this.#climb(box)
+    const middle = this.#worthAt(box)
+    heap.push({ ...box, bound, blur: worthBlur(box, this.#task, middle) })
+    if (middle.worthMm2 > this.#ledger.value) this.#climb(box)
   }
 
   #offer(at: MiddlePose, { worthMm2 }: WorthGradient): void {

@@ -22,7 +22,8 @@ export function boatRing(lengthMm: number, widthMm: number, endWidthMm: number):
   }
   const radiusMm = (lengthMm ** 2 / 4 + riseMm ** 2) / (2 * riseMm)
   const halfRad = Math.asin(Math.min(1, lengthMm / 2 / radiusMm))
-  const steps = Math.max(4, Math.ceil(halfRad / Math.acos(1 - CHORD_ERROR_MM / radiusMm)))
+  // An even count, so that the widest place is a corner.
+  const steps = 2 * Math.max(2, Math.ceil(halfRad / Math.acos(1 - CHORD_ERROR_MM / radiusMm) / 2))
   // The far side from start to end; the near one is its mirror image, from end to start.
   const far = Array.from({ length: steps + 1 }, (_, k) => {
     const turn = halfRad * ((2 * k) / steps - 1)

@@ -1,7 +1,10 @@
 import { RunFinder } from './clearRun'
-import { type EdgeSet, edgeSubset, numberAt } from './edgeSet'
+import { type EdgeSet, edgeSubset } from './edgeSet'
 import type { SearchWood } from './searchWood'
 import { runLengthMm, type StripAt, type StripBox, type StripMeter, type StripRun } from './stripBox'
+
+/** As `numberAt` of edgeSet.ts, here so that it is inlined where modules are served one by one, too. */
+const numberAt = (row: Float64Array, index: number): number => row[index] ?? 0
 
 /**
  * A table may lie over the edge of the wood by this much along its long sides, mm: less than a saw follows. Without it a

@@ -1,6 +1,10 @@
-import { type EdgeSet, numberAt } from './edgeSet'
+import type { EdgeSet } from './edgeSet'
+
 import { isInWood } from './searchWood'
 import type { StripAt, StripRun } from './stripBox'
+
+/** As `numberAt` of edgeSet.ts, here so that it is inlined where modules are served one by one, too. */
+const numberAt = (row: Float64Array, index: number): number => row[index] ?? 0
 
 /**
  * A straight strip through the wood: its middle line at `angleRad`, `offsetMm` to the side of the pivot. With a taper it

@@ -1,6 +1,10 @@
-import { type EdgeSet, edgeSubset, numberAt } from './edgeSet'
+import { type EdgeSet, edgeSubset } from './edgeSet'
 import type { ConvexShape, GrowthMeter, ShapeBox } from './growingShape'
+import { type BoxBlur, mixedBlur } from './poseBox'
 import type { MiddlePose } from './poseWorth'
+
+/** As `numberAt` of edgeSet.ts, here so that it is inlined where modules are served one by one, too. */
+const numberAt = (row: Float64Array, index: number): number => row[index] ?? 0
 
 /** How far the poses of a box blur a shape; zero for a single pose. */
 interface ShapeBlur {
@@ -27,6 +31,9 @@ export class ConvexMeter implements GrowthMeter {
   #side = 0
   #edge = 0
   #least = Infinity
+  /** The side that settled the least growth, and how far aside of its middle normal the place lies. */
+  #settledBy = 0
+  #settledAside = 0
 
   /** @param mostEdges of the wood */
   constructor(shape: ConvexShape, mostEdges: number) {
@@ -41,16 +48,34 @@ export class ConvexMeter implements GrowthMeter {
   }
 
   bound(box: ShapeBox, floor: number): number {
-    return this.#reach(box.edges, box, this.#blurOf(box), floor)
+    return this.#reach(box.edges, box, this.#shapeBlur(box), floor)
   }
 
   /** No pose of the box may grow so far as to take in the middle, which is no wood. */
   boundOutside(box: ShapeBox): number {
-    this.#blur = this.#blurOf(box)
-    return this.#valueAt(0, 0)
+    this.#blur = this.#shapeBlur(box)
+    const growth = this.#valueAt(0, 0)
+    this.#settledBy = this.#side
+    this.#settledAside = 0
+    return growth
   }
 
-  #blurOf(box: ShapeBox): ShapeBlur {
+  blurOf(box: ShapeBox): BoxBlur {
+    const { nx, ny } = this.#shape
+    const [x, y] = [numberAt(nx, this.#settledBy), numberAt(ny, this.#settledBy)]
+    const frameRad = box.angleRad - box.frameRad
+    const [cos, sin] = [Math.cos(frameRad), Math.sin(frameRad)]
+    const seen = {
+      along: Math.abs(x * cos - y * sin) * box.halfAlongMm,
+      across: Math.abs(x * sin + y * cos) * box.halfAcrossMm,
+      turn: (Math.abs(this.#settledAside) + box.halfAlongMm + box.halfAcrossMm) * Math.sin(box.halfAngleRad),
+    }
+    const armMm = (this.#shape.lengthMm + this.#shape.widthMm) / 4
+    const even = { along: box.halfAlongMm, across: box.halfAcrossMm, turn: armMm * box.halfAngleRad }
+    return mixedBlur(seen, even)
+  }
+
+  #shapeBlur(box: ShapeBox): ShapeBlur {
     const { nx, ny } = this.#shape
     const [sin, cos] = [Math.sin(box.halfAngleRad), Math.cos(box.halfAngleRad)]
     const frameRad = box.angleRad - box.frameRad
@@ -87,7 +112,7 @@ export class ConvexMeter implements GrowthMeter {
 
   reachable(box: ShapeBox): EdgeSet {
     const { edges } = box
-    this.#blur = this.#blurOf(box)
+    this.#blur = this.#shapeBlur(box)
     const [cos, sin] = [Math.cos(box.angleRad), Math.sin(box.angleRad)]
     let count = 0
     for (let i = 0; i < edges.count; i += 1) {
@@ -150,22 +175,31 @@ export class ConvexMeter implements GrowthMeter {
   #meet(u1: number, v1: number, u2: number, v2: number): void {
     if (this.#isKeptOut(u1, v1, u2, v2)) return
     const [du, dv] = [u2 - u1, v2 - v1]
-    let [low, lowValue] = [0, this.#valueAt(u1, v1)]
+    let [low, lowValue] = [0, this.#settledValue(u1, v1)]
     let lowSlope = this.#slopeAt(u1, v1, du, dv)
-    let [high, highValue] = [1, this.#valueAt(u2, v2)]
+    let [high, highValue] = [1, this.#settledValue(u2, v2)]
     let highSlope = this.#slopeAt(u2, v2, du, dv)
-    this.#least = Math.min(this.#least, lowValue, highValue)
     for (let round = 0; round < 40 && lowSlope < 0 && highSlope > 0; round += 1) {
       const t = (lowValue - highValue + highSlope * high - lowSlope * low) / (highSlope - lowSlope)
       const floor = lowValue + lowSlope * (t - low)
       if (floor >= this.#least - 1e-9 || !(t > low && t < high)) return
       const [u, v] = [u1 + t * du, v1 + t * dv]
-      const value = this.#valueAt(u, v)
+      const value = this.#settledValue(u, v)
       const slope = this.#slopeAt(u, v, du, dv)
-      this.#least = Math.min(this.#least, value)
       if (slope < 0) [low, lowValue, lowSlope] = [t, value, slope]
       else [high, highValue, highSlope] = [t, value, slope]
     }
+  }
+
+  /** Growth at which a place is reached, noted if it is the least so far. */
+  #settledValue(u: number, v: number): number {
+    const value = this.#valueAt(u, v)
+    if (value < this.#least) {
+      this.#least = value
+      this.#settledBy = this.#side
+      this.#settledAside = numberAt(this.#shape.nx, this.#side) * v - numberAt(this.#shape.ny, this.#side) * u
+    }
+    return value
   }
 
   /** Growth at which a place is reached; notes the side that reaches it last. */

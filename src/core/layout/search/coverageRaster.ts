@@ -1,6 +1,10 @@
 import { meanClamped } from './areaKernel'
-import { type EdgeSet, numberAt } from './edgeSet'
+import type { EdgeSet } from './edgeSet'
+
 import type { TableBand } from './poseWorth'
+
+/** As `numberAt` of edgeSet.ts, here so that it is inlined where modules are served one by one, too. */
+const numberAt = (row: Float64Array, index: number): number => row[index] ?? 0
 
 /** A band with what wood in it is worth. */
 export interface RasterBand {

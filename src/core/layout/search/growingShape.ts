@@ -8,7 +8,7 @@ import {
 } from '../../geometry'
 import { ok, problem, type Result } from '../../units'
 import type { EdgeSet } from './edgeSet'
-import type { PoseBox } from './poseBox'
+import type { BoxBlur, PoseBox } from './poseBox'
 import type { MiddlePose } from './poseWorth'
 
 /**
@@ -51,6 +51,8 @@ export interface GrowthMeter {
   bound(box: ShapeBox, floor: number): number
   /** The same when the box's middle is not in the wood. */
   boundOutside(box: ShapeBox): number
+  /** What kept up the bound asked for last: which side of the box to halve. */
+  blurOf(box: ShapeBox): BoxBlur
   /** The edges that may still stop a shape in the box; the box's own when there is little to leave out. */
   reachable(box: ShapeBox): EdgeSet
 }

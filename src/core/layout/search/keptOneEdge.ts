@@ -1,6 +1,6 @@
 import { ClearMeter } from './clearMeter'
 import type { EdgeSet } from './edgeSet'
-import type { KeptTable, KeptTableTask } from './keptTable'
+import type { KeptTable, KeptTableTask } from './keptTableTask'
 import { type LargestTable, largestTableWork } from './largestTable'
 import { SearchLedger, type SearchWork } from './searchState'
 import type { SearchWood } from './searchWood'

@@ -1,35 +1,13 @@
-import type { Isometry } from '../../geometry'
 import { InvariantError } from '../../units'
-import { allowedAngles, type AngleRange, type GrainLimit, HALF_TURN, partMiddles } from './angleRange'
+import { allowedAngles, type AngleRange, HALF_TURN, partMiddles } from './angleRange'
 import { BoundHeap } from './boundHeap'
 import type { EdgeSet } from './edgeSet'
 import { oneEdgeWork } from './keptOneEdge'
+import type { KeptTable, KeptTableTask } from './keptTableTask'
 import { type Search, searchOf, type SearchLedger, type SearchWork } from './searchState'
-import type { SearchWood } from './searchWood'
 import { runLengthMm } from './stripBox'
 import { rectanglePose } from './tablePose'
 import { BIN_MM, outlineEdges, type WidthProfile, widthProfile } from './widthProfile'
-
-export interface KeptTableTask {
-  readonly wood: SearchWood
-  /** Which long sides keep their live edge; with one, the other is sawn straight through whole wood. */
-  readonly keep: 'both' | 'one'
-  /** The table is nowhere narrower, mm, square to its length. */
-  readonly leastWidthMm: number
-  readonly grain: GrainLimit | null
-  /** The search ends when nothing can be longer than the answer by more than this, mm; at least 2. */
-  readonly toleranceMm: number
-}
-
-/** A table between two crosscuts, one or both of whose long sides keep their live edges. */
-export interface KeptTable {
-  readonly lengthMm: number
-  readonly leastWidthMm: number
-  readonly meanWidthMm: number
-  readonly liveSides: readonly ('far' | 'near')[]
-  /** Pose of the table frame: from y = 0 to y = meanWidthMm; a live edge runs to both sides of its line. */
-  readonly pose: Isometry
-}
 
 /** Narrower boxes of directions cannot be told apart: bins and rough edges blur more than the turn does. */
 const LEAST_HALF_RAD = 1e-5

@@ -19,7 +19,7 @@ import { BoundHeap } from './boundHeap'
 import { ConvexMeter } from './convexMeter'
 import type { EdgeSet } from './edgeSet'
 import { convexShape, type Growth, type GrowthMeter, type ShapeBox, type ShapeFacts } from './growingShape'
-import { poseHalves } from './poseBox'
+import { type BoxBlur, poseHalves } from './poseBox'
 import type { MiddlePose } from './poseWorth'
 import { type Search, searchOf, type SearchLedger, type SearchWork } from './searchState'
 import { isInWood, type SearchWood } from './searchWood'
@@ -91,6 +91,10 @@ const GRID_ALONG = 12
 const GRID_ACROSS = 7
 const CLIMBS = 3
 
+interface BlurredBox extends ShapeBox {
+  readonly blur: BoxBlur
+}
+
 class ShapeSearch {
   readonly #task: LargestShapeTask
   readonly #ledger: SearchLedger<LargestShape>
@@ -105,15 +109,14 @@ class ShapeSearch {
   }
 
   *work(): SearchWork {
-    const heap = new BoundHeap<ShapeBox>()
+    const heap = new BoundHeap<BlurredBox>()
     yield* this.#scan()
     for (const box of this.#roots()) this.#judge(box, heap)
     while (!this.#isSettled(heap.bound)) {
       const box = heap.pop()
       if (box === undefined) break
       const edges = this.#meter.reachable(box)
-      const { lengthMm, widthMm } = this.#facts
-      for (const half of poseHalves(box, lengthMm, widthMm)) this.#judge({ ...half, edges }, heap)
+      for (const half of poseHalves(box, box.blur)) this.#judge({ ...half, edges }, heap)
       this.#ledger.limit(heap.bound)
       yield
     }
@@ -186,17 +189,18 @@ class ShapeSearch {
     })
   }
 
-  #judge(box: ShapeBox, heap: BoundHeap<ShapeBox>): void {
+  #judge(box: ShapeBox, heap: BoundHeap<BlurredBox>): void {
     this.#ledger.spend()
     const bound = Math.min(box.bound, this.#bound(box))
     if (bound <= this.#ledger.value) return
-    heap.push({ ...box, bound })
+    heap.push({ ...box, bound, blur: this.#meter.blurOf(box) })
     this.#try(box, box.edges)
   }
 
   #bound(box: ShapeBox): number {
     const reach = this.#meter.bound(box, this.#ledger.value)
-    return this.#isIn(box) ? reach : Math.min(reach, this.#meter.boundOutside(box))
+    if (this.#isIn(box)) return reach
+    return Math.min(reach, this.#meter.boundOutside(box))
   }
 
   #isIn({ xMm, yMm }: MiddlePose): boolean {
@@ -234,11 +238,16 @@ class ShapeSearch {
     const { wood, growth: kind } = this.#task
     const factor = kind === 'factor' ? growth : 1
     const own: Point = [factor * this.#facts.middle[0], factor * this.#facts.middle[1]]
-    const angleRad = this.#facts.symmetry === 'none' ? middle.angleRad : upright(middle.angleRad)
+    const angleRad = this.#angleOf(middle)
     const turn: Isometry = { xMm: 0, yMm: 0, angleRad, turnedOver: false }
     const [x, y] = applyIsometry(turn, own, slabPoint)
     const pose = { ...turn, xMm: wood.pivot[0] + middle.xMm - x, yMm: wood.pivot[1] + middle.yMm - y }
     return { growth, pose }
+  }
+
+  #angleOf({ angleRad }: MiddlePose): number {
+    if (this.#facts.symmetry === 'any-turn') return 0
+    return this.#facts.symmetry === 'none' ? angleRad : upright(angleRad)
   }
 
   #better(from: GrownPose, stepMm: number, armMm: number): GrownPose | null {

@@ -68,17 +68,65 @@ function areaLimit({ edges, band, weight, areaMm2 }: WorthTerm, box: PoseBox): n
   return Math.max(atMiddle - sweptMm2, inCore, sizedArea(...outer) - 4 * outer[0] * outer[1] + 4 * a * b, 0)
 }
 
-/** The two halves of a box, across the side that blurs the table most. */
-export function poseHalves(box: PoseBox, lengthMm: number, widthMm: number): readonly PoseBox[] {
-  const alongMm2 = box.halfAlongMm * widthMm
-  const acrossMm2 = box.halfAcrossMm * lengthMm
-  const turnMm2 = (box.halfAngleRad * (lengthMm * lengthMm + widthMm * widthMm)) / 2
-  if (turnMm2 >= alongMm2 && turnMm2 >= acrossMm2) {
+/** How much each side of a box blurs what is sought; only their proportions matter. */
+export interface BoxBlur {
+  readonly along: number
+  readonly across: number
+  readonly turn: number
+}
+
+/** The two halves of a box, across the side that blurs most. */
+export function poseHalves(box: PoseBox, { along, across, turn }: BoxBlur): readonly PoseBox[] {
+  if (turn >= along && turn >= across) {
     const half = box.halfAngleRad / 2
     return [-half, half].map((d) => ({ ...box, angleRad: box.angleRad + d, halfAngleRad: half }))
   }
-  return alongMm2 >= acrossMm2 ? halvesAlong(box) : halvesAcross(box)
+  return along >= across ? halvesAlong(box) : halvesAcross(box)
 }
+
+/** How far the sides of a table of some size move within a box. */
+export const sideBlur = (box: PoseBox, lengthMm: number, widthMm: number): BoxBlur => ({
+  along: box.halfAlongMm * widthMm,
+  across: box.halfAcrossMm * lengthMm,
+  turn: (box.halfAngleRad * (lengthMm * lengthMm + widthMm * widthMm)) / 2,
+})
+
+/**
+ * What keeps a box's bound above its middle: wood or open places along the table's sides, whichever counts for less.
+ * @param inWood lengths of the two ends and of the two long sides that lie in wood at the middle, mm
+ */
+export function worthBlur(
+  box: PoseBox,
+  { lengthMm, widthMm }: { readonly lengthMm: number; readonly widthMm: number },
+  inWood: { readonly endsMm: number; readonly sidesMm: number },
+): BoxBlur {
+  const of = (endsMm: number, sidesMm: number): BoxBlur => ({
+    along: endsMm * box.halfAlongMm,
+    across: sidesMm * box.halfAcrossMm,
+    turn: ((sidesMm * lengthMm + endsMm * widthMm) * box.halfAngleRad) / 4,
+  })
+  const wood = of(inWood.endsMm, inWood.sidesMm)
+  const open = of(2 * widthMm - inWood.endsMm, 2 * lengthMm - inWood.sidesMm)
+  const swept = of(widthMm, lengthMm)
+  const sum = ({ along, across, turn }: BoxBlur): number => along + across + turn
+  return mixedBlur(
+    [wood, open, swept].reduce((least, next) => (sum(next) < sum(least) ? next : least)),
+    swept,
+  )
+}
+
+/** Of the size alone, so much is mixed in. */
+const EVEN_SHARE = 0.1
+
+/**
+ * What is seen at a box's middle, with a little of what its size alone says: a side that seems to blur nothing is halved in
+ * the end, too.
+ */
+export const mixedBlur = (seen: BoxBlur, even: BoxBlur): BoxBlur => ({
+  along: seen.along + EVEN_SHARE * even.along,
+  across: seen.across + EVEN_SHARE * even.across,
+  turn: seen.turn + EVEN_SHARE * even.turn,
+})
 
 function halvesAlong(box: PoseBox): readonly PoseBox[] {
   const half = box.halfAlongMm / 2

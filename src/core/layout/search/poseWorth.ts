@@ -1,5 +1,5 @@
 import { type Point, type Region, regionsAreaMm2, reverseRing } from '../../geometry'
-import { areaKernel } from './areaKernel'
+import { type AreaGradient, areaKernel } from './areaKernel'
 import { type EdgeSet, edgesOf } from './edgeSet'
 import type { PoseWishes } from './poseWishes'
 import type { SearchWood } from './searchWood'
@@ -33,6 +33,9 @@ export interface WorthGradient {
   readonly perXMm: number
   readonly perYMm: number
   readonly perRadMm2: number
+  /** Length of the table's two ends, and of its two long sides, that lies in wood. */
+  readonly endsMm: number
+  readonly sidesMm: number
 }
 
 /**
@@ -110,14 +113,17 @@ export function bandBox(band: TableBand, { xMm, yMm, angleRad }: MiddlePose) {
 /** A pose's worth and how it changes. Exact. Rules: LAY-11, LAY-12. */
 export function worthAt(terms: readonly WorthTerm[], pose: MiddlePose): WorthGradient {
   let [worthMm2, perXMm, perYMm, perRadMm2] = [0, 0, 0, 0]
+  let whole: AreaGradient | null = null
   for (const { edges, band, weight } of terms) {
     const box = bandBox(band, pose)
     const area = areaKernel(edges, box)
+    // The first term is the wood under the whole table.
+    whole ??= area
     const arm: Point = [box.xMm - pose.xMm, box.yMm - pose.yMm]
     worthMm2 += weight * area.areaMm2
     perXMm += weight * area.perXMm
     perYMm += weight * area.perYMm
     perRadMm2 += weight * (area.perRadMm2 - arm[1] * area.perXMm + arm[0] * area.perYMm)
   }
-  return { worthMm2, perXMm, perYMm, perRadMm2 }
+  return { worthMm2, perXMm, perYMm, perRadMm2, endsMm: whole?.endsMm ?? 0, sidesMm: whole?.sidesMm ?? 0 }
 }

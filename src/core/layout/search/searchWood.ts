@@ -1,6 +1,9 @@
 import { type Point, type Region, regionsAreaMm2, regionsBounds, type SlabPoint } from '../../geometry'
 import { ok, problem, type Result } from '../../units'
-import { type EdgeSet, edgesOf, numberAt } from './edgeSet'
+import { type EdgeSet, edgesOf } from './edgeSet'
+
+/** As `numberAt` of edgeSet.ts, here so that it is inlined where modules are served one by one, too. */
+const numberAt = (row: Float64Array, index: number): number => row[index] ?? 0
 
 /** Wood made ready for searching: its regions and, as flat rows, its edges about a pivot in its middle. */
 export interface SearchWood {

@@ -3,6 +3,7 @@ import { ok, problem, type Result } from '../../units'
 import { type EdgeSet, edgeSubset, numberAt } from './edgeSet'
 import { type GrowthMeter, type ShapeBox, type ShapeFacts, shapeFacts } from './growingShape'
 import { viewpoint } from './viewpoint'
+import { type BoxBlur, sideBlur } from './poseBox'
 import type { MiddlePose } from './poseWorth'
 
 /** An outline with inward corners, all of it seen from its middle: it grows about that place. */
@@ -79,19 +80,23 @@ export class StarMeter implements GrowthMeter {
   }
 
   bound(box: ShapeBox, floor: number): number {
-    const { shift, turn } = this.#blurOf(box)
+    const { shift, turn } = this.#looseness(box)
     const value = this.valueAt(box.edges, box, (floor - shift) * (1 - turn))
     return raised(value, shift, turn)
   }
 
   boundOutside(box: ShapeBox): number {
-    const { shift, turn } = this.#blurOf(box)
+    const { shift, turn } = this.#looseness(box)
     return raised(0, shift, turn)
+  }
+
+  blurOf(box: ShapeBox): BoxBlur {
+    return sideBlur(box, this.#shape.lengthMm, this.#shape.widthMm)
   }
 
   reachable(box: ShapeBox): EdgeSet {
     const { edges } = box
-    const { shift, turn } = this.#blurOf(box)
+    const { shift, turn } = this.#looseness(box)
     const reachMm = (box.bound * (1 + turn) + shift) * this.#shape.rimMm
     let count = 0
     for (let i = 0; i < edges.count; i += 1) {
@@ -105,7 +110,7 @@ export class StarMeter implements GrowthMeter {
   }
 
   /** By how much the poses of a box change a factor: by a move, and by a turn for each unit of the factor. */
-  #blurOf(box: ShapeBox): { readonly shift: number; readonly turn: number } {
+  #looseness(box: ShapeBox): { readonly shift: number; readonly turn: number } {
     const { nearMm, rimMm } = this.#shape
     return {
       shift: Math.hypot(box.halfAlongMm, box.halfAcrossMm) / nearMm,

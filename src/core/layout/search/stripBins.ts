@@ -1,6 +1,10 @@
 import { meanClamped } from './areaKernel'
-import { type EdgeSet, numberAt } from './edgeSet'
+import type { EdgeSet } from './edgeSet'
+
 import type { StripAt, StripRun } from './stripBox'
+
+/** As `numberAt` of edgeSet.ts, here so that it is inlined where modules are served one by one, too. */
+const numberAt = (row: Float64Array, index: number): number => row[index] ?? 0
 
 /** Equal short bins along a strip's line, on both sides of the pivot's foot. */
 export interface Bins {

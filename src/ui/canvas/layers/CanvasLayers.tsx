@@ -13,6 +13,7 @@ import { paintOption } from './paintOption'
 import { paintPhoto } from './paintPhoto'
 import { paintSlab } from './paintSlab'
 import { paintTableFill, paintTableGround } from './paintTable'
+import { paintWeak } from './paintWeak'
 import { PaintLayer } from './PaintStage'
 
 /** What a running gesture changes: it is drawn on the layer of the hands, and the layers below rest meanwhile. */
@@ -58,6 +59,7 @@ const WorkLayer = memo(function WorkLayer({ scene, ink, slabMoves, optionMoves }
     (brush: Brush) => {
       if (!optionMoves) paintOptionPart(brush)
       if (!slabMoves) paintSlab(brush, scene, ink)
+      paintWeak(brush, scene, ink)
     },
     [scene, ink, slabMoves, optionMoves, paintOptionPart],
   )

@@ -5,11 +5,22 @@ import { t } from '../../text/t'
 import { handlesOf, tracesOf, traceLabel } from '../handles'
 import type { Label } from '../labels'
 import { readyValue } from '../scene'
+import { weakLabels } from './paintWeak'
 import type { Handle, Scene } from '../tools/toolTypes'
 import { screenOf } from '../view'
 
 /** Which plates win where there is no room for all. */
-const RANK = { station: 10, cut: 9, size: 8, mark: 7, piece: 5, void: 3, datum: 2, slab: 1 } as const
+const RANK = {
+  weak: 11,
+  station: 10,
+  cut: 9,
+  size: 8,
+  mark: 7,
+  piece: 5,
+  void: 3,
+  datum: 2,
+  slab: 1,
+} as const
 
 /** A dimension on screen: its line and the length it states. */
 export interface Dimension {
@@ -36,6 +47,7 @@ export function sceneLabels(scene: Scene, display: LengthDisplay): readonly Labe
     ...voidLabels(scene),
     ...stationLabels(scene, display),
     ...trayLabel(scene),
+    ...weakLabels(scene, display, RANK.weak),
     ...dimensionsOf(scene).map(({ id, from, to, lengthMm, rank }) => ({
       ...plain,
       id,

@@ -107,6 +107,8 @@ export interface Scene {
   /** What the next board measures; null until that is said. */
   readonly boardSize: BoardSize | null
   readonly ruleSize: { readonly lengthMm: number; readonly thicknessMm: number }
+  /** The map of where the photo is weak lies over the slab. */
+  readonly showsWeak: boolean
   readonly newId: () => string
 }
 

@@ -53,6 +53,7 @@ export const canvasTexts = {
 
   'canvas-empty-no-slab': 'Open a photo of a slab to begin.',
   'canvas-empty-no-photo': 'This slab was measured without a photo. See it from above.',
+  'canvas-empty-no-stations': 'Type at least two stations: the slab is then drawn here, to scale.',
   'canvas-empty-no-scale':
     'The view from above needs the true size first: place four marks and type the distances between them.',
   'canvas-empty-no-table': 'Lay the table on the slab first; then its offcuts can be laid into the gaps.',

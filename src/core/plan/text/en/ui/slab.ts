@@ -87,10 +87,36 @@ export const slabTexts = {
   'flat-sticks-hint':
     'How much the far stick stands out over the near one, across the slab’s width. Plus: its right end is high as you look along the datum.',
 
+  'sure-title': 'How sure it is',
+  'sure-note':
+    'Every ± is two standard deviations: of 20 such figures, 19 lie within. It counts clicks, tape, lens and what is not known of bow and twist.',
+  'sure-help': ({ advice, now, after }: { advice: string; now: string; after: string }) =>
+    `${advice} Long lengths over the slab then come to ${after} instead of ${now}.`,
+  'sure-tape': ({ from, to }: { from: string; to: string }) =>
+    `Most help now: tape the distance between marks ${from} and ${to}.`,
+  'sure-straight-line':
+    'Most help now: chalk a straight line along the slab, well off its middle, and tap along it.',
+  'sure-read-flatness':
+    'Most help now: lay a straightedge and winding sticks on it, and type what they show.',
+  'sure-nothing': 'Nothing that is easily measured would help much more.',
+
   'datum-title': 'Datum line',
   'datum-note': 'The line that you chalk on the slab. All cuts are set out along it and square to it.',
   'datum-length': 'Between its two ends',
   'datum-draw': 'Draw the datum line',
+
+  'size-by-stations': 'This slab is measured by tape at stations: its size comes from there. See Edge.',
+  'stations-title': 'Stations',
+  'stations-note':
+    'Chalk a datum line down the slab. At stations along it, tape from the line to the left and to the right edge, square to it: at both ends, and closer where the edge bends. An edge on the other side of the line is minus.',
+  'station-column': 'No.',
+  'station-along': 'Along',
+  'station-left': 'To the left',
+  'station-right': 'To the right',
+  'station-field': ({ number, what }: { number: string; what: string }) => `Station ${number}: ${what}`,
+  'station-name': ({ number }: { number: string }) => `station ${number}`,
+  'station-next': 'The next station',
+  'station-add': 'Add it',
 
   'edge-outline': 'Outline of the face',
   'edge-outline-how':
