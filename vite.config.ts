@@ -42,7 +42,7 @@ export default defineConfig({
           environment: 'node',
           include: ['src/**/*.test.ts', 'tests/**/*.test.ts'],
           exclude: ['tests/e2e/**', 'tests/arch/fixtures/**'],
-          testTimeout: 30_000,
+          testTimeout: 180_000,
         },
       },
       {
@@ -52,7 +52,7 @@ export default defineConfig({
           environment: 'happy-dom',
           include: ['src/**/*.test.tsx', 'tests/**/*.test.tsx'],
           exclude: ['tests/e2e/**', 'tests/arch/fixtures/**'],
-          testTimeout: 30_000,
+          testTimeout: 180_000,
         },
       },
       {

@@ -109,6 +109,8 @@ const config = {
     'typescript/no-misused-spread': 'off',
     // An SVG or canvas part cannot be the tag that a role stands for.
     'jsx-a11y/prefer-tag-over-role': 'off',
+    // A canvas that is worked by keys is an application that takes the focus.
+    'jsx-a11y/no-noninteractive-tabindex': ['error', { roles: ['tabpanel', 'application'] }],
   },
   overrides: [
     { files: ['src/**'], rules: { 'eslint/no-console': 'error' } },

@@ -17,6 +17,9 @@ const TOOLS_AT: Readonly<Record<StageName, readonly ActionId[]>> = {
   paper: [],
 }
 
+/** On a phone these are taken up from the panel, or by putting another down. */
+const IN_PANEL_ON_PHONE: ReadonlySet<ActionId> = new Set<ActionId>(['tool-select', 'tool-rule', 'tool-line'])
+
 /** Over the canvas: how it is looked at, and the tools of the stage. */
 export function CanvasToolbar() {
   const stage = useStore(sessionStore, (session) => session.stage)
@@ -31,7 +34,7 @@ export function CanvasToolbar() {
       {tools.length > 0 && (
         <div role="group" aria-label={t('tools-label')} className="segments">
           {tools.map((id) => (
-            <ActionButton key={id} id={id} className={id === 'tool-select' ? 'not-on-phone' : ''} />
+            <ActionButton key={id} id={id} className={IN_PANEL_ON_PHONE.has(id) ? 'not-on-phone' : ''} />
           ))}
         </div>
       )}
