@@ -14,7 +14,7 @@ appTest(
     const { page } = hand
     await startWithPhoto(hand, D4)
     await hand.press(stage(hand, /^Size/))
-    await hand.press(page.getByText('A board lying on the slab'))
+    await hand.press(page.getByRole('radio', { name: 'A board lying on the slab' }))
     const corners = button(hand, 'Tap its four corners')
     expect(await corners.isDisabled()).toBe(true)
     expect(await field(hand, 'Length').inputValue()).toBe('')
@@ -37,7 +37,7 @@ appTest(
     // The tool is laid down: its hint would ask for a fifth corner.
     await expect.poll(() => page.getByText(/tap corner/).count()).toBe(0)
     await page.getByText(/The size hangs on the board alone/).waitFor()
-    await page.getByText('Tape one long distance to check').waitFor()
+    await page.getByRole('heading', { name: 'Tape one long distance to check' }).waitFor()
     await hand.press(button(hand, 'From above'))
     await saveScreenshot(page, 'board laid by touch')
   },

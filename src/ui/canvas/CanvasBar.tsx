@@ -29,7 +29,7 @@ export function CanvasBar({ scene }: Props) {
         {hint !== null && (
           <p className="canvas-hint">
             {hint}
-            {setsPoints(scene.tool) && unfinished === 0 && (
+            {isFirstPoint(scene, unfinished) && (
               <span className="only-touch"> {t('canvas-hint-finger')}</span>
             )}
           </p>
@@ -42,6 +42,10 @@ export function CanvasBar({ scene }: Props) {
     </div>
   )
 }
+
+/** How a finger aims is said once, before anything is set with the tool. */
+const isFirstPoint = ({ tool, slab }: Scene, unfinished: number): boolean =>
+  setsPoints(tool) && unfinished === 0 && (tool !== 'mark' || slab?.marks.length === 0)
 
 /** Where the cross of the arrow keys is, in the photo. */
 function CrossPart() {

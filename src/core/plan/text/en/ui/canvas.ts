@@ -19,8 +19,8 @@ export const canvasTexts = {
   'canvas-take-out': 'Back to the tray',
   'canvas-lay-in': 'Lay it in the largest gap',
 
-  'canvas-hint-mark': 'Tap a mark’s middle. Hold and drag to aim with the loupe.',
-  'canvas-hint-finger': 'A short tap sets it under your finger; while you hold, the cross stands above it.',
+  'canvas-hint-mark': 'Tap a mark’s middle, or hold and drag to aim with the loupe.',
+  'canvas-hint-finger': 'Held, the cross stands above your finger; a short tap sets it right under it.',
   'canvas-hint-board-unsized': 'Type the board’s length, width and thickness first.',
   'canvas-hint-board': (values: {
     readonly corner: string
