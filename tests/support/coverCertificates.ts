@@ -25,7 +25,7 @@ import { seededRandom, type SeededRandom } from './seededRandom'
 
 /** What a search proved beside what was found against it by other means. */
 export interface CertificateLine {
-  readonly search: 'largestTable' | 'bestPose' | 'largestShape'
+  readonly search: 'largestTable' | 'resinTable' | 'bestPose' | 'largestShape'
   readonly value: number
   readonly bound: number
   /** The best valid thing that the attack found; above the bound it is a bug. */
@@ -88,6 +88,71 @@ function wrongTable(slab: RandomSlab, { incumbent }: ReturnType<ReturnType<typeo
   const off = offWoodMm2(slabRegions(slab), tableRing(lengthMm, widthMm), pose)
   // Both long sides over the edge by FIT_TOLERANCE_MM, and a little for slivers.
   return off <= 2 * 0.02 * lengthMm + 5 ? null : `off the wood by ${off} mm²`
+}
+
+/** With resin: a table a little longer than the bound, moved to where it holds most wood. */
+export function attackResinTable(seed: number, evaluations: number): CertificateLine {
+  const { slab, wood } = woodOf(seed)
+  const random = seededRandom(seed * 43 + 17)
+  const widthMm = sizeOf(wood).widthMm * random.between(0.5, 1.05)
+  const resinShare = random.between(0.01, 0.1)
+  const task = { wood, widthMm, resinShare, grain: null, toleranceMm: 5, mostEvaluations: evaluations }
+  const state = largestTable(task).step(Infinity)
+  const lengthMm = state.bound * (1 + 1e-6)
+  const shareAt = ([xMm, yMm, angleRad]: readonly [number, number, number]): number =>
+    areaInBox(wood.edges, { xMm, yMm, angleRad, halfLengthMm: lengthMm / 2, halfWidthMm: widthMm / 2 }) /
+    (lengthMm * widthMm)
+  const from = [0, 0, state.incumbent?.place.angleRad ?? 0] as const
+  const { at, value } = plainClimb<readonly [number, number, number]>(from, [60, 60, 0.1], shareAt, () =>
+    random.next(),
+  )
+  const isAllowed = value >= 1 - resinShare && isCoreWhole(slab, wood, at, lengthMm, widthMm / 2)
+  return {
+    search: 'resinTable',
+    ...proved(state),
+    attack: isAllowed ? lengthMm : 0,
+    wrong: wrongShare(wood, state, resinShare),
+  }
+}
+
+/** Does the middle of a table stay within the slab's outline from end to end? */
+function isCoreWhole(
+  slab: RandomSlab,
+  wood: SearchWood,
+  [x, y, angleRad]: readonly [number, number, number],
+  lengthMm: number,
+  coreMm: number,
+): boolean {
+  const [cos, sin] = [Math.cos(angleRad), Math.sin(angleRad)]
+  const [u, v] = [-lengthMm / 2, -coreMm / 2]
+  const pose = {
+    xMm: wood.pivot[0] + x + u * cos - v * sin,
+    yMm: wood.pivot[1] + y + u * sin + v * cos,
+    angleRad,
+    turnedOver: false,
+  }
+  return isOnWood([{ outer: slab.outer, holes: [] }], tableRing(lengthMm, coreMm), pose)
+}
+
+function wrongShare(
+  wood: SearchWood,
+  { incumbent }: ReturnType<ReturnType<typeof largestTable>['step']>,
+  resinShare: number,
+) {
+  const run = incumbent?.place.run
+  if (incumbent === null || run === null || run === undefined) return null
+  const { place, lengthMm, widthMm } = incumbent
+  const [cos, sin] = [Math.cos(place.angleRad), Math.sin(place.angleRad)]
+  const middle = (run.fromMm + run.toMm) / 2
+  const woodMm2 = areaInBox(wood.edges, {
+    xMm: middle * cos - place.offsetMm * sin,
+    yMm: middle * sin + place.offsetMm * cos,
+    angleRad: place.angleRad,
+    halfLengthMm: lengthMm / 2,
+    halfWidthMm: widthMm / 2,
+  })
+  const share = 1 - woodMm2 / (lengthMm * widthMm)
+  return share <= resinShare + 1e-9 ? null : `${share} of resin`
 }
 
 export function attackBestPose(seed: number, tries: number): CertificateLine {

@@ -134,6 +134,7 @@ export const sheetText = {
   sheetResinMeasured: 'Measured on the dry fit',
   sheetResinLoss: ({ share }: { share: string }) => `Left in buckets, ${share}`,
   sheetResinMix: 'To mix',
+  sheetResinSure: 'How sure, as far as the photo goes',
   sheetResinKg: 'By weight',
   sheetResinProduct: 'Product',
   sheetResinExample: ({ name }: { name: string }) => `${name} (not a real product)`,
