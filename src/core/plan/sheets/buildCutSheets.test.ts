@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { formatLength, formatPercent } from '../../units'
+import { formatLength, formatPercent, type LengthDisplay } from '../../units'
 import { type PaperName, type Sheet, sheetProblems } from '../../drawing'
 import { slabPoint } from '../../geometry'
 import type { Verdict } from '../../layout'
@@ -334,13 +334,27 @@ describe('verdictText', () => {
     [{ kind: 'off-slab' }, 'does not lie on the slab'],
   ]
 
+  const said = (verdict: Verdict, display: LengthDisplay, marginSdMm: number | null = null): string =>
+    verdictText({
+      verdict,
+      display,
+      text: sheetText,
+      optionSure: { marginSdMm, woodAreaSdMm2: 0, resinSdLitres: null },
+    }).replaceAll('\u00a0', ' ')
+
   it.each(CASES)('SHT-2 says it in words with its figure: %o', (verdict, words) => {
-    expect(verdictText(verdict, MM, sheetText)).toContain(words)
+    expect(said(verdict, MM)).toContain(words)
+  })
+
+  it('SHT-2 says how sure the margin is', () => {
+    expect(said({ kind: 'covers', spareMm: 14 }, MM, 2.6)).toContain('with 14 mm ± 6 mm to spare')
+    const verdict = { kind: 'short', side: 'far', depthMm: 44, lengthMm: 300 } as const
+    expect(said(verdict, MM, 2.6)).toContain('up to 44 mm ± 6 mm over 300 mm')
   })
 
   it('SHT-2 speaks in the maker’s units', () => {
-    const said = verdictText({ kind: 'short', side: 'far', depthMm: 25.4, lengthMm: 609.6 }, INCH, sheetText)
-    expect(said).toContain('up to 1″ over 2′ 0″')
+    const short = said({ kind: 'short', side: 'far', depthMm: 25.4, lengthMm: 609.6 }, INCH)
+    expect(short).toContain('up to 1″ over 2′ 0″')
     expect(formatLength(25.4, INCH)).toBe('1″')
   })
 })

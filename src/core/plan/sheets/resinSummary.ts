@@ -1,4 +1,4 @@
-import { formatMass, formatPercent, formatVolume } from '../../units'
+import { formatMass, formatPercent, formatPlusMinus, formatVolume } from '../../units'
 import { type Block, STROKES, type TableColumn, paragraph, tableRow } from '../../drawing'
 import { type SheetInput, sideName } from './sheetInput'
 import { type ColumnStyle, SIZE } from './sheetStyle'
@@ -33,9 +33,19 @@ export function resinBlocks(input: SheetInput, widthMm: number, style: ColumnSty
       padMm: style.airMm * 0.9,
       ruleBelow: STROKES.rule,
     }),
+    ...sureRow(input, row),
     ...(resin.mixKg === null ? [] : [row(text.sheetResinKg, formatMass(resin.mixKg, input.display))]),
     say(text.sheetResinEstimate),
   ]
+}
+
+/** How sure the mix is, as far as the photo goes. */
+function sureRow(
+  { text, display, optionSure }: SheetInput,
+  row: (label: string, figure: string) => Block,
+): readonly Block[] {
+  const sd = optionSure?.resinSdLitres ?? null
+  return sd === null ? [] : [row(text.sheetResinSure, formatPlusMinus(sd, 'volume', display))]
 }
 
 function figureRows(

@@ -1,9 +1,17 @@
-import { type LengthDisplay, formatAngle, formatLength } from '../../units'
+import { type LengthDisplay, formatAngle, formatLength, formatPlusMinus } from '../../units'
 import type { Orientation, PaperName } from '../../drawing'
 import type { Verdict } from '../../layout'
 import type { Part } from '../part'
 import type { PourResult } from '../pour/answerPour'
-import type { MarkPosition, OptionResult, PlanResult, SlabResult, SlabShapeResult } from '../planResult'
+import type {
+  MarkPosition,
+  OptionAccuracy,
+  OptionResult,
+  PlanResult,
+  SlabAccuracy,
+  SlabResult,
+  SlabShapeResult,
+} from '../planResult'
 import type { CoverageResult, FootprintResult, PiecesResult, ResinResult } from '../tableResult'
 import type { Option, Plan, Slab, TableSideName } from '../schema'
 import type { SheetText } from '../text/en/sheet'
@@ -32,6 +40,9 @@ export interface SheetInput extends Omit<CutSheetRequest, 'result'> {
   readonly coverage: CoverageResult
   readonly verdict: Verdict
   readonly resin: ResinResult | null
+  /** How sure the slab's size and the table's margin and resin are; null without a photo. */
+  readonly slabSure: SlabAccuracy | null
+  readonly optionSure: OptionAccuracy | null
   /** Null until a worker has answered. */
   readonly pour: PourResult | null
   readonly length: (mm: number) => string
@@ -69,10 +80,20 @@ export function gatherSheetInput(request: CutSheetRequest): Omit<SheetInput, 'or
     marks: scale?.markPositions ?? [],
     datumLengthMm: scale?.datum.lengthMm ?? null,
     resin: valueOf(option.resin),
+    slabSure: valueOf(slab.accuracy),
+    optionSure: valueOf(option.accuracy),
     pour: valueOf(option.pour),
     length: (mm) => unparted(formatLength(mm, request.display)),
     angle: (rad) => formatAngle(rad),
   }
+}
+
+/** A length, and how sure it is where that is known. */
+export function sureLengthText(mm: number, sdMm: number | null | undefined, display: LengthDisplay): string {
+  const text = formatLength(mm, display)
+  const sure =
+    sdMm === null || sdMm === undefined ? text : `${text} ${formatPlusMinus(sdMm, 'length', display)}`
+  return unparted(sure)
 }
 
 /** A figure and its unit stay on one line. */

@@ -10,7 +10,7 @@ import {
 import { arrowSample, drawingKey, hatchSample, lineSample, markSample } from './drawingKey'
 import { SCALE_STRIP_MM, scaleStrip } from './scaleStrip'
 import { contentBox, type SheetPage } from './sheetFrame'
-import type { SheetInput } from './sheetInput'
+import { type SheetInput, sureLengthText } from './sheetInput'
 import { COLUMN_AIR_MM, SIZE } from './sheetStyle'
 import { type SlabDrawing, slabDrawing } from './slabDrawing'
 import { verdictText } from './verdictText'
@@ -62,13 +62,16 @@ export function aboutText({ plan, option, slab }: Pick<SheetInput, 'plan' | 'opt
 }
 
 function topBlocks(input: SheetInput, widthMm: number): readonly Block[] {
-  const { text, length, footprint, shape, option, slab, display } = input
+  const { text, length, slabSure, footprint, shape, option, slab, display } = input
   const top = text.sheetSizeByThickness({
     length: length(footprint.finishedLengthMm),
     width: length(footprint.finishedWidthMm),
     thickness: length(option.table.thicknessMm),
   })
-  const face = { length: length(shape.lengthMm), width: length(shape.widthMm) }
+  const face = {
+    length: sureLengthText(shape.lengthMm, slabSure?.lengthSdMm, display),
+    width: sureLengthText(shape.widthMm, slabSure?.widthSdMm, display),
+  }
   const wood =
     slab.thicknessMm === null
       ? text.sheetSizeThicknessUnknown(face)
@@ -80,7 +83,7 @@ function topBlocks(input: SheetInput, widthMm: number): readonly Block[] {
     ...(kerfs.length === 0 ? [] : [`${text.sheetFactKerf}: ${kerfs.join(', ')}`]),
   ]
   return [
-    paragraph(verdictText(input.verdict, display, text), {
+    paragraph(verdictText(input), {
       sizeMm: SIZE.verdict,
       weight: 'bold',
       widthMm,
