@@ -162,7 +162,7 @@ export function attackBestPose(seed: number, tries: number): CertificateLine {
   const lengthMm = size.lengthMm * random.between(0.5, 0.95)
   const widthMm = size.widthMm * random.between(0.6, 1)
   const task = { wood, lengthMm, widthMm, wishes: NO_WISHES, toleranceShare: 0.005 }
-  const state = bestPose(task).step(50_000)
+  const state = bestPose(task).step(20_000)
   const valueAt = ([xMm, yMm, angleRad]: readonly [number, number, number]): number =>
     areaInBox(wood.edges, { xMm, yMm, angleRad, halfLengthMm: lengthMm / 2, halfWidthMm: widthMm / 2 })
   const found = Array.from({ length: tries }, () => {
@@ -204,7 +204,7 @@ export function attackLargestShape(seed: number, outline: Ring<TablePoint>, trie
   const random = seededRandom(seed * 41 + 13)
   const search = largestShape({ wood, outline, growth: 'factor', grain: null, tolerance: 0.001 })
   if (!search.ok) throw new Error(search.problem.code)
-  const state = search.value.step(60_000)
+  const state = search.value.step(30_000)
   const regions = slabRegions(slab)
   // A shape a little beyond the bound, near the answer and anywhere: none may lie on the wood.
   const factor = state.bound * (1 + 1e-6)
