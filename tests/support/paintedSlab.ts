@@ -23,7 +23,7 @@ const halfWidth = (x: number): number => 130 + 12 * Math.sin(x / 37) + 5 * Math.
  */
 export function paintedSlab(
   floor: readonly [number, number, number] = [120, 122, 126],
-  arrisPx = 3,
+  arrisPx = 1.2,
 ): PaintedSlab {
   const widthPx = 900
   const heightPx = 600
