@@ -1,4 +1,10 @@
-import type { ClickedThing, PixelArea, RectifyingTransform, RefinedClick } from '../core/photo'
+import type {
+  ClickedThing,
+  PhotoSharpness,
+  PixelArea,
+  RectifyingTransform,
+  RefinedClick,
+} from '../core/photo'
 import { InvariantError } from '../core/units'
 import type { PhotoAnswer, PhotoSize, PhotoTask, ReducedPhoto } from './protocol'
 import { type JobOptions, JobProblem, WorkerLink, type WorkerLike } from './workerLink'
@@ -60,6 +66,14 @@ export class PhotoClient {
     const answer = await this.#link.ask({ kind: 'refine', hash, thing }, options)
     if (answer.kind !== 'refined') throw new InvariantError('not refined clicks', { kind: answer.kind })
     return answer.clicks
+  }
+
+  /** Whether the photo is shaken or out of focus, by its own clearest edges. */
+  async sharpness(hash: string, options?: JobOptions): Promise<PhotoSharpness> {
+    await this.#ensureOpen(hash)
+    const answer = await this.#link.ask({ kind: 'sharpness', hash }, options)
+    if (answer.kind !== 'sharpness') throw new InvariantError('not a sharpness', { kind: answer.kind })
+    return answer.sharpness
   }
 
   /** A JPEG of at most so many megapixels, of a photo that was not opened. */

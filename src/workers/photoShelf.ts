@@ -2,6 +2,8 @@ import {
   boxRound,
   type ClickedThing,
   clicksOf,
+  photoSharpness,
+  type PhotoSharpness,
   type PixelArea,
   rectifyingTiles,
   rectifyInto,
@@ -17,6 +19,9 @@ import type { PhotoAnswer, PhotoSize, PhotoTask, ReducedPhoto } from './protocol
 
 /** Largest view that is drawn in one piece: what its pixels take of memory, four bytes each, stays below 150 MB. */
 const MOST_VIEW_PX = 36_000_000
+
+/** As much of a photo as is looked at for sharpness. */
+const MOST_SHARPNESS_PX = 12_000_000
 
 const JPEG_QUALITY = 0.92
 
@@ -100,6 +105,8 @@ export class PhotoShelf {
         }
       case 'refine':
         return { kind: 'refined', clicks: refined(this.#photo(task.hash), task.thing) }
+      case 'sharpness':
+        return { kind: 'sharpness', sharpness: sharpnessOf(this.#photo(task.hash)) }
       case 'reduce':
         return { kind: 'reduced', photo: await reduced(task.bytes, task.mostMegapixels) }
       case 'close':
@@ -161,6 +168,18 @@ async function rectified(
     view.context.putImageData(picture, tile.target.xPx, tile.target.yPx)
   }
   return view.canvas.transferToImageBitmap()
+}
+
+/** Looked at in the middle: as much of it as can be read at once, at full resolution. */
+function sharpnessOf(bitmap: ImageBitmap): PhotoSharpness {
+  const share = fittingScale(bitmap.width, bitmap.height, MOST_SHARPNESS_PX)
+  const widthPx = Math.floor(bitmap.width * share)
+  const heightPx = Math.floor(bitmap.height * share)
+  const xPx = Math.floor((bitmap.width - widthPx) / 2)
+  const yPx = Math.floor((bitmap.height - heightPx) / 2)
+  const { context } = drawn(bitmap, { xPx, yPx, widthPx, heightPx }, widthPx, heightPx, true)
+  const { data } = context.getImageData(0, 0, widthPx, heightPx)
+  return photoSharpness({ data, widthPx, heightPx, leftPx: xPx, topPx: yPx })
 }
 
 /** A photo of which so large a part cannot be read at once leaves the clicks where they are. */

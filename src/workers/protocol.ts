@@ -1,4 +1,10 @@
-import type { ClickedThing, PixelArea, RectifyingTransform, RefinedClick } from '../core/photo'
+import type {
+  ClickedThing,
+  PhotoSharpness,
+  PixelArea,
+  RectifyingTransform,
+  RefinedClick,
+} from '../core/photo'
 import type { InputProblem } from '../core/units'
 
 export interface PhotoSize {
@@ -26,6 +32,8 @@ export type PhotoTask =
   | { readonly kind: 'rectify'; readonly hash: string; readonly transform: RectifyingTransform }
   /** Looks at the full-resolution pixels round clicks, and says where the clicked thing stands. */
   | { readonly kind: 'refine'; readonly hash: string; readonly thing: ClickedThing }
+  /** Whether the photo is shaken or out of focus. */
+  | { readonly kind: 'sharpness'; readonly hash: string }
   /** A smaller JPEG of a photo that is too large to be worked. */
   | { readonly kind: 'reduce'; readonly bytes: Blob; readonly mostMegapixels: number }
   | { readonly kind: 'close'; readonly hash: string }
@@ -35,6 +43,7 @@ export type PhotoAnswer =
   | { readonly kind: 'bitmap'; readonly bitmap: ImageBitmap }
   | { readonly kind: 'reduced'; readonly photo: ReducedPhoto }
   | { readonly kind: 'refined'; readonly clicks: readonly RefinedClick[] }
+  | { readonly kind: 'sharpness'; readonly sharpness: PhotoSharpness }
   | { readonly kind: 'closed' }
 
 /** From the page to a worker. */

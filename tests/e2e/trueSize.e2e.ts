@@ -33,6 +33,7 @@ appTest(
     const hand = mouseHand(desktop.page)
     const places = markPlaces(readTruth('d2'))
     await startWithPhoto(hand, demoPhotoPath('d2'))
+    await expect.poll(() => hand.page.getByText('The photo is sharp.').count(), SOON).toBe(1)
     await placeMarks(hand, offBy(places, OFF_PX))
     await expect.poll(async () => worst(await errorsPx(hand, places)), SOON).toBeLessThan(0.5)
     await expect.poll(() => hand.page.getByText('Refined: on its middle in the photo').count(), SOON).toBe(4)

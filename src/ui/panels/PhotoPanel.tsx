@@ -10,6 +10,8 @@ import { t } from '../text/t'
 import { useSlab } from '../useActive'
 import { Figures } from './Figures'
 import { PanelPart } from './PanelPart'
+import { PhotoChecks } from './PhotoChecks'
+import { PhotoGuide } from './PhotoGuide'
 import { photoOf } from './photoOf'
 
 function SlabFields({ slab }: { readonly slab: Slab }) {
@@ -73,6 +75,7 @@ function PhotoFacts({ slab }: { readonly slab: Slab }) {
           },
         ]}
       />
+      <PhotoChecks photo={photo} />
       <div className="button-row">
         <ActionButton id="replace-photo" />
       </div>
@@ -85,17 +88,20 @@ export function PhotoPanel() {
   const slab = useSlab()
   return (
     <>
+      {slab === null && <PhotoGuide />}
       <div className="button-row">
         <ActionButton id="start-own" className={slab === null ? 'button-main' : ''} />
         <ActionButton id="take-photo" className={`only-touch ${slab === null ? 'button-main' : ''}`} />
         <ActionButton id="start-stations" />
       </div>
-      {slab === null ? (
-        <p className="note">{t('photo-how')}</p>
-      ) : (
+      {slab !== null && (
         <>
           <SlabFields slab={slab} />
           <PhotoFacts slab={slab} />
+          <details className="more">
+            <summary>{t('guide-title')}</summary>
+            <PhotoGuide />
+          </details>
         </>
       )}
     </>

@@ -15,8 +15,18 @@ export const slabTexts = {
   'photo-file-size': 'Size',
   'photo-pixels': ({ width, height, megapixels }: { width: string; height: string; megapixels: string }) =>
     `${width} × ${height}, ${megapixels} MP`,
-  'photo-how':
-    'Lay the slab flat, stick four crosses of tape near its ends, and take one photo of all of it from as high up as you can.',
+  'guide-title': 'How to take a photo that can be measured',
+  'guide-lay': 'Lay the slab flat, face up, or stand it and take it from the front.',
+  'guide-marks': 'Stick four to eight round dots or crosses of tape on it, near its ends and edges.',
+  'guide-line':
+    'Chalk a straight line along the slab, off its middle: the program takes the bow of the lens out by it.',
+  'guide-tape': 'Tape the distances between the marks: four sides and both diagonals of four marks.',
+  'guide-stand': 'Stand high and square on: on a ladder or bench, safely held, the phone over the middle.',
+  'guide-whole': 'The whole slab in the picture, with some floor all round. No zoom, no wide angle.',
+  'guide-flat': 'Lay a straightedge and winding sticks on it, and write down what they show.',
+  'photo-sharp': 'The photo is sharp.',
+  'photo-blurred':
+    'The photo looks shaken or out of focus: marks and edges cannot be found exactly. Take it again, held still.',
   'photo-none-yet': 'There is no photo of a slab in this job yet.',
 
   'size-reference': 'What is known',
