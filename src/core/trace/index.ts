@@ -1,0 +1,6 @@
+export type { Stroke } from './stroke'
+export type { Picture } from './picture'
+export type { OutlineProposal } from './slabTracer'
+export { SlabTracer } from './slabTracer'
+export type { VoidProposal } from './voidProposals'
+export { voidProposals } from './voidProposals'
