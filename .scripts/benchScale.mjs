@@ -15,4 +15,6 @@ await build({
 })
 const [folder = inRoot('tests', 'photos'), ...rest] = process.argv.slice(2)
 const args = [resolve(outDir, 'main.js'), resolve(folder), ...rest]
-process.exit(spawnSync(process.execPath, args, { stdio: 'inherit' }).status ?? 1)
+const { status, signal } = spawnSync(process.execPath, args, { stdio: 'inherit' })
+if (signal) console.error(`The bench was ended from outside (${signal}).`)
+process.exit(status ?? 1)

@@ -16,7 +16,7 @@ export interface RefinedBoard {
 /** A thumb (3 px) may be this far off across an edge. */
 const REACH_PX = 9
 /** Colour fringes and sharpening shift an edge a little, however well it is fitted. */
-const LEAST_SD_PX = 0.15
+const LEAST_SD_PX = 0.12
 /** Boards are sawn straight to about this, px. */
 const LEAST_SIDE_SD_PX = 0.3
 const MOST_MOVE_PX = 14

@@ -39,7 +39,7 @@ const MOST_RMS_PX = 1
 /** The crossing may stand this far from the click, px: more, and another thing was meant. */
 const MOST_MOVE_PX = 20
 /** Strips are torn and laid by hand: their axes are not better than this. */
-const LEAST_SD_PX = 0.2
+const LEAST_SD_PX = 0.15
 
 interface Patch {
   readonly window: PixelWindow

@@ -12,7 +12,7 @@ const SEED_RADII_PX = [0, 4, 8, 13, 18]
 const RIM_SAMPLES = 96
 const LEAST_CONTRAST = 25
 /** Colour fringes of the lens and the picture's own sharpening shift every rim a little, however well it is fitted. */
-const LEAST_SD_PX = 0.15
+const LEAST_SD_PX = 0.13
 /** Rim points found, and rms distance from the ellipse, that make it sure. */
 const LEAST_RIM_SHARE = 0.6
 const MOST_RIM_RMS_PX = 0.6

@@ -57,6 +57,12 @@ function adjustTwice(input: ScaleInput, network: ScaleNetwork, start: StartingVi
   return adjustNetwork(input, network, { ...start, camera: { ...first.camera, surface }, marks: first.marks })
 }
 
+/**
+ * Where the references do not tell the tilt, a line must not either: a slab that is a little uneven makes it wave by
+ * about so much, and the waves would pass for a tilt.
+ */
+const LINE_SD_TILT_ASSUMED_PX = 1.5
+
 /** The adjustment of everything known about one photo, from a starting view. */
 function adjustNetwork(input: ScaleInput, network: ScaleNetwork, start: StartingView): Adjustment | null {
   const adjustment = adjust({
@@ -68,7 +74,10 @@ function adjustNetwork(input: ScaleInput, network: ScaleNetwork, start: Starting
       .filter((line) => line.pointsPx.length >= 3)
       .map((line) => ({
         points: line.pointsPx,
-        sdPx: line.sdPx ?? input.clickSdPx ?? DEFAULT_CLICK_SD_PX,
+        sdPx: Math.hypot(
+          line.sdPx ?? input.clickSdPx ?? DEFAULT_CLICK_SD_PX,
+          start.tiltPriors === null ? 0 : LINE_SD_TILT_ASSUMED_PX,
+        ),
         heightMm: line.heightMm ?? 0,
       })),
     priors: scalePriors(input, start.tiltPriors),

@@ -4,12 +4,13 @@ import type { Truth } from './photoTruth'
 export interface BentSlab {
   readonly bowMm: number
   readonly twistMm: number
-  /** How far it also leans to one end, as no formula of the program foresees: height at a quarter of its length. */
-  readonly wanderMm: number
+  /** What no formula of the program foresees: a lean to one end, and shoulders that straightedge readings miss. */
+  readonly leanMm: number
+  readonly shoulderMm: number
 }
 
-/** No slab bends quite as the formulas do: by this share of its bend, one standard deviation, it does otherwise. */
-export const WANDER_SHARE = 0.03
+/** No slab bends quite as the formulas do: by this share of its bend, one standard deviation each way. */
+export const UNFORESEEN_SHARE = 0.03
 
 export interface SlabBox {
   readonly middle: readonly [number, number]
@@ -26,12 +27,13 @@ export function slabBox({ slab }: Truth): SlabBox {
 
 export function bentHeightMm(
   box: SlabBox,
-  { bowMm, twistMm, wanderMm }: BentSlab,
+  { bowMm, twistMm, leanMm, shoulderMm }: BentSlab,
   x: number,
   y: number,
 ): number {
   const s = (x - box.middle[0]) / box.halfLengthMm
   const t = (y - box.middle[1]) / box.halfWidthMm
-  // 2.6·(s − s³) reaches 1 at s = 0.58.
-  return bowMm * (1 - s * s) + twistMm * s * t + wanderMm * 2.6 * (s - s ** 3)
+  // Both reach 1: the lean at s = ±0.58, the shoulders at ±0.71; neither moves the middle or the ends.
+  const unforeseen = leanMm * 2.6 * (s - s ** 3) + shoulderMm * 4 * (s * s - s ** 4)
+  return bowMm * (1 - s * s) + twistMm * s * t + unforeseen
 }

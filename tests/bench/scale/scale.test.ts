@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url'
 import { describe, expect, it } from 'vitest'
 import { benchPhoto, CONDITIONS, type PhotoLine } from './benchPhoto'
 import { benchReferences } from './benchReference'
-import { figuresOf } from './figures'
+import { type Figures, figuresOf } from './figures'
 import { photosWithTruth, readBenchPhoto, truthPx } from './photoTruth'
 import { prepareBench, refinedClicks, runTrial } from './scaleTrials'
 import { missedTargets } from './targets'
@@ -38,22 +38,28 @@ describe('the bench of true size', () => {
     if (!flat) throw new Error('no condition')
     const bench = prepareBench(photo, known, 3)
     const clicks = [0, 1, 2, 3, 4, 5].map((n) => refinedClicks(bench, n))
-    const missed = (changed: typeof bench, refined: typeof clicks): readonly string[] =>
-      missedTargets([
-        lineOf('d1', figuresOf(refined.map((c, n) => runTrial(changed, c, flat, 90 + n)))),
-      ]).filter((m) => m.includes('of length'))
-    expect(missed(bench, clicks)).toEqual([])
+    const figures = (changed: typeof bench, refined: typeof clicks): Figures =>
+      figuresOf(refined.map((c, n) => runTrial(changed, c, flat, 90 + n)))
+    const honest = figures(bench, clicks)
+    // Six trials only: near the target, which the bench itself judges by 200.
+    expect(honest.medianErrorPercent).toBeLessThan(0.15)
     const thin = { ...bench, references: known.map((r) => ({ ...r, heightMm: 0 })) }
-    expect(missed(thin, clicks)).not.toEqual([])
     const blind = clicks.map((c) =>
       c.map((r) => ({
         sides: [],
         clicks: r.clicks.map((click, i) => ({ ...click, px: shifted(click.px, i) })),
       })),
     )
-    expect(missed(bench, blind)).not.toEqual([])
     const straight = { ...bench.photo.truth, camera: { ...bench.photo.truth.camera, k1: 0.2 } }
-    expect(missed({ ...bench, photo: { ...photo, truth: straight } }, clicks)).not.toEqual([])
+    const spoiled = [
+      figures(thin, clicks),
+      figures(bench, blind),
+      figures({ ...bench, photo: { ...photo, truth: straight } }, clicks),
+    ]
+    for (const worse of spoiled) {
+      expect(worse.medianErrorPercent).toBeGreaterThan(1.5 * honest.medianErrorPercent)
+      expect(missedTargets([lineOf('d1', worse)]).join()).toContain('of length')
+    }
   }, 120_000)
 
   it('fails when a target is missed, whichever it is', () => {

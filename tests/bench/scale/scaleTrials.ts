@@ -9,7 +9,7 @@ import {
 } from '../../../src/core/photo'
 import type { BenchReference, RefinedReference } from './benchReference'
 import { type Noise, noise } from './benchNoise'
-import { bentHeightMm, type BentSlab, slabBox, type SlabBox, WANDER_SHARE } from './bentSlab'
+import { bentHeightMm, type BentSlab, slabBox, type SlabBox, UNFORESEEN_SHARE } from './bentSlab'
 import { type BenchPhoto, truthPx } from './photoTruth'
 
 /** Standard deviations of what a maker does, from the issue that this bench answers. */
@@ -112,7 +112,8 @@ function bentFor({ bent }: Condition, { random, normal }: Noise): BentSlab {
     bent === 'drawn'
       ? { bowMm: normal(8), twistMm: normal(8) }
       : { bowMm: sign * bent.bowMm, twistMm: sign * bent.twistMm }
-  return { bowMm, twistMm, wanderMm: normal(WANDER_SHARE * Math.hypot(bowMm, twistMm)) }
+  const sdMm = UNFORESEEN_SHARE * Math.hypot(bowMm, twistMm)
+  return { bowMm, twistMm, leanMm: normal(sdMm), shoulderMm: normal(sdMm) }
 }
 
 function inputFor(
