@@ -1,8 +1,8 @@
 import { type PxPoint, pxPoint, type SlabPoint } from '../geometry'
-import { CAMERA_PARAMETER_COUNT, CAMERA_STEPS, cameraWith, thetaOf } from './adjustment'
-import { quadraticForm } from './matrix'
-import { slabFrame, type SlabFrame, slabPointFromPx } from './slabFrame'
+import { placeGradients } from './placeGradients'
 import type { SlabScale } from './scaleOfPhoto'
+import { slabFrame, type SlabFrame, slabPointFromPx } from './slabFrame'
+import { thetaVariance } from './uncertainty'
 
 export interface MeasuredPlace {
   readonly at: SlabPoint
@@ -23,37 +23,22 @@ export function placeMeasurer(
   datum: { readonly fromPx: PxPoint; readonly toPx: PxPoint },
   clickSdPx: number,
 ): ((px: PxPoint) => MeasuredPlace) | null {
-  const frameOf = (camera: SlabScale['camera']): SlabFrame | null => {
-    const frame = slabFrame({ ...scale, camera }, datum)
-    return frame.ok ? frame.value : null
-  }
-  const theta = thetaOf(scale.camera)
-  const middle = frameOf(scale.camera)
-  const pairs = CAMERA_STEPS.flatMap((step, i) => {
-    const above = frameOf(cameraWith(scale.camera, theta.with(i, (theta[i] ?? 0) + step)))
-    const below = frameOf(cameraWith(scale.camera, theta.with(i, (theta[i] ?? 0) - step)))
-    return above && below ? [{ above, below, step }] : []
-  })
-  if (!middle || pairs.length < CAMERA_PARAMETER_COUNT) return null
-  const sigma = {
-    rows: CAMERA_PARAMETER_COUNT,
-    cols: CAMERA_PARAMETER_COUNT,
-    values: Float64Array.from(scale.covariance),
-  }
+  const frame = slabFrame(scale, datum)
+  const gradientsAt = placeGradients(scale, datum)
+  if (!frame.ok || gradientsAt === null) return null
   return (px) => {
-    const gradients = pairs.map(({ above, below, step }) => {
-      const [p, q] = [slabPointFromPx(above, px), slabPointFromPx(below, px)]
-      return [(p[0] - q[0]) / (2 * step), (p[1] - q[1]) / (2 * step)] as const
-    })
-    const [gx, gy] = [gradients.map((g) => g[0]), gradients.map((g) => g[1])]
-    const sum = gradients.map((g) => g[0] + g[1])
-    const click = clickCovariance(middle, px, clickSdPx)
-    const xx = quadraticForm(sigma, gx) + click.xx
-    const yy = quadraticForm(sigma, gy) + click.yy
+    const { at, alongX, alongY } = gradientsAt(px)
+    const click = clickCovariance(frame.value, px, clickSdPx)
+    const [varianceX, varianceY] = [thetaVariance(scale, alongX), thetaVariance(scale, alongY)]
     // (x + y)'s variance holds the covariance of both.
-    const xy =
-      (quadraticForm(sigma, sum) - quadraticForm(sigma, gx) - quadraticForm(sigma, gy)) / 2 + click.xy
-    return { at: slabPointFromPx(middle, px), sdMm: Math.sqrt((xx + yy) / 2 + Math.hypot((xx - yy) / 2, xy)) }
+    const varianceOfSum = thetaVariance(
+      scale,
+      alongX.map((value, i) => value + (alongY[i] ?? 0)),
+    )
+    const xx = varianceX + click.xx
+    const yy = varianceY + click.yy
+    const xy = (varianceOfSum - varianceX - varianceY) / 2 + click.xy
+    return { at, sdMm: Math.sqrt((xx + yy) / 2 + Math.hypot((xx - yy) / 2, xy)) }
   }
 }
 
