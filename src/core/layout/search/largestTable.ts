@@ -24,7 +24,7 @@ export interface LargestTableTask {
   readonly toleranceMm: number
   /** When set, the search ends as soon as it is known whether a table of this length fits. */
   readonly goalMm?: number
-  /** Where to begin, e.g. the answer for a neighbouring width. */
+  /** Where to begin instead of scanning, e.g. the answer for a neighbouring width. */
   readonly startAt?: readonly StripPlace[]
   /** The proof is given up after so many evaluations; the bound then says how much is left open. */
   readonly mostEvaluations?: number
@@ -63,7 +63,7 @@ export function* largestTableWork(task: LargestTableTask, ledger: SearchLedger<L
   const strips = new TableStrips(task, ledger)
   for (const place of task.startAt ?? []) strips.climb(place)
   yield
-  if (!strips.isSettled) yield* strips.scan()
+  if (!strips.isSettled && (task.startAt ?? []).length === 0) yield* strips.scan()
   yield* strips.prove()
 }
 

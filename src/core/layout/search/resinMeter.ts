@@ -67,28 +67,31 @@ export class ResinMeter implements StripMeter {
     if (core > 0) this.#bins.bar(this.#outline, { angleRad, offsetMm, half: core, taper }, bins)
   }
 
+  /** A first bound by bins four times as wide: most boxes need no closer look. */
+  bound(box: StripBox, needMm: number): number {
+    const binMm = Math.min(MOST_BIN_MM, Math.max(LEAST_BIN_MM, BIN_PER_BLUR * box.offsetHalfMm))
+    const firstMm = this.#boundBy(4 * binMm, box)
+    return firstMm <= needMm ? needMm : Math.max(needMm, Math.min(firstMm, this.#boundBy(binMm, box)))
+  }
+
   /**
    * Method: what lies open in the strip that all strips of the box have in common lies open in each of them, and so with
    * their cores. A table of length ℓ turned by φ holds a run of ℓ·cos φ − width·sin φ of the common strip; its two last
    * bins may be cut anywhere.
    */
-  bound(box: StripBox, needMm: number): number {
+  #boundBy(binMm: number, box: StripBox): number {
     const [cos, sin] = [Math.cos(box.angleHalfRad), Math.sin(box.angleHalfRad)]
     const lossMm = (Math.abs(box.offsetMm) + box.offsetHalfMm + this.#widthMm / 2) * (1 / cos - 1)
     const blurMm = box.offsetHalfMm + lossMm
     const half = this.#widthMm / 2 - blurMm
     if (half <= 0) return box.bound
-    const bins = binsOver(
-      this.#reachMm,
-      Math.min(MOST_BIN_MM, Math.max(LEAST_BIN_MM, BIN_PER_BLUR * box.offsetHalfMm)),
-    )
+    const bins = binsOver(this.#reachMm, binMm)
     this.#fill(box, box.edges, bins, half, (CORE_SHARE * this.#widthMm) / 2 - blurMm, sin / cos)
     const allowedMm2 = (this.#share * this.#widthMm) / cos
     const slackMm2 = allowedMm2 * (this.#widthMm * sin + 2 * bins.binMm)
     const run = this.#bins.longestRun(bins, allowedMm2 * bins.binMm, slackMm2)
     const runMm = run === null ? 0 : runLengthMm(run)
-    const boundMm = (runMm + 2 * bins.binMm + this.#widthMm * sin) / cos
-    return Math.min(box.bound, Math.max(needMm, boundMm))
+    return Math.min(box.bound, (runMm + 2 * bins.binMm + this.#widthMm * sin) / cos)
   }
 
   /** All edges count: those beside the strip say on which side the wood lies. */

@@ -29,6 +29,8 @@ export interface BinStrip extends StripAt {
 export class StripBins {
   readonly #openMm2: Float64Array
   readonly #isBarred: Uint8Array
+  /** Half width of the strip that holds over each bin. */
+  readonly #half: Float64Array
   readonly #sum: Float64Array
   readonly #least: Float64Array
 
@@ -36,6 +38,7 @@ export class StripBins {
   constructor(most: number) {
     this.#openMm2 = new Float64Array(most)
     this.#isBarred = new Uint8Array(most)
+    this.#half = new Float64Array(most)
     this.#sum = new Float64Array(most + 1)
     this.#least = new Float64Array(most + 1)
   }
@@ -48,7 +51,8 @@ export class StripBins {
   fill(edges: EdgeSet, strip: BinStrip, bins: Bins): void {
     const open = this.#openMm2
     this.#isBarred.fill(0, 0, bins.count)
-    for (let k = 0; k < bins.count; k += 1) open[k] = 2 * halfIn(k, strip, bins) * bins.binMm
+    this.#setHalves(strip, bins)
+    for (let k = 0; k < bins.count; k += 1) open[k] = 2 * numberAt(this.#half, k) * bins.binMm
     const [cos, sin] = [Math.cos(strip.angleRad), Math.sin(strip.angleRad)]
     const { ax, ay, bx, by, count } = edges
     for (let i = 0; i < count; i += 1) {
@@ -57,20 +61,12 @@ export class StripBins {
       const v1 = y1 * cos - x1 * sin - strip.offsetMm
       const v2 = y2 * cos - x2 * sin - strip.offsetMm
       // Wood lies at greater v of an edge that runs to greater u.
-      if (u1 < u2) this.#takeWood(u1, v1, u2, v2, -1, strip, bins)
-      else this.#takeWood(u2, v2, u1, v1, 1, strip, bins)
+      if (u1 < u2) this.#takeWood(u1, v1, u2, v2, -1, bins)
+      else this.#takeWood(u2, v2, u1, v1, 1, bins)
     }
   }
 
-  #takeWood(
-    from: number,
-    vFrom: number,
-    to: number,
-    vTo: number,
-    sign: number,
-    strip: BinStrip,
-    bins: Bins,
-  ): void {
+  #takeWood(from: number, vFrom: number, to: number, vTo: number, sign: number, bins: Bins): void {
     if (to - from < 1e-12) return
     const { startMm, binMm } = bins
     const slope = (vTo - vFrom) / (to - from)
@@ -81,10 +77,14 @@ export class StripBins {
       const mean = meanClamped(
         vFrom + slope * (low - from),
         vFrom + slope * (high - from),
-        halfIn(k, strip, bins),
+        numberAt(this.#half, k),
       )
       this.#openMm2[k] = numberAt(this.#openMm2, k) - sign * (high - low) * mean
     }
+  }
+
+  #setHalves(strip: BinStrip, bins: Bins): void {
+    for (let k = 0; k < bins.count; k += 1) this.#half[k] = halfIn(k, strip, bins)
   }
 
   /** Open area in a bin, as filled. */
@@ -94,6 +94,7 @@ export class StripBins {
 
   /** Bars every bin in which an edge reaches into the strip: a run may end there, never pass. */
   bar(edges: EdgeSet, strip: BinStrip, bins: Bins): void {
+    this.#setHalves(strip, bins)
     const [cos, sin] = [Math.cos(strip.angleRad), Math.sin(strip.angleRad)]
     const { ax, ay, bx, by, count } = edges
     for (let i = 0; i < count; i += 1) {
@@ -102,19 +103,19 @@ export class StripBins {
       if ((v1 >= strip.half && v2 >= strip.half) || (v1 <= -strip.half && v2 <= -strip.half)) continue
       const u1 = numberAt(ax, i) * cos + numberAt(ay, i) * sin
       const u2 = numberAt(bx, i) * cos + numberAt(by, i) * sin
-      if (u1 < u2) this.#barEdge(u1, v1, u2, v2, strip, bins)
-      else this.#barEdge(u2, v2, u1, v1, strip, bins)
+      if (u1 < u2) this.#barEdge(u1, v1, u2, v2, bins)
+      else this.#barEdge(u2, v2, u1, v1, bins)
     }
   }
 
-  #barEdge(from: number, vFrom: number, to: number, vTo: number, strip: BinStrip, bins: Bins): void {
+  #barEdge(from: number, vFrom: number, to: number, vTo: number, bins: Bins): void {
     const { startMm, binMm } = bins
     const slope = to > from ? (vTo - vFrom) / (to - from) : 0
     const last = Math.min(bins.count - 1, Math.floor((to - startMm) / binMm))
     for (let k = Math.max(0, Math.floor((from - startMm) / binMm)); k <= last; k += 1) {
       const vLow = vFrom + slope * (Math.max(from, startMm + k * binMm) - from)
       const vHigh = to > from ? vFrom + slope * (Math.min(to, startMm + (k + 1) * binMm) - from) : vTo
-      const half = halfIn(k, strip, bins)
+      const half = numberAt(this.#half, k)
       if (Math.min(vLow, vHigh) < half && Math.max(vLow, vHigh) > -half) this.#isBarred[k] = 1
     }
   }
