@@ -84,13 +84,18 @@ appTest('a printed drawing is measured true in size, place, line width and text'
 
 appTest('fingers reach the page as touches, one for a drag and two for a pinch', async ({ phone }) => {
   const { page } = phone
-  await page.evaluate(() => {
+  // A bare sheet over the page: what lies below may scroll, and a browser that scrolls drops most moves.
+  await page.evaluate(async () => {
     const seen: string[] = []
     Object.assign(globalThis, { seen })
-    document.documentElement.style.touchAction = 'none'
-    document.addEventListener('touchmove', (event) => {
+    const sheet = document.createElement('div')
+    sheet.style.cssText = 'position: fixed; inset: 0; z-index: 1000; touch-action: none'
+    sheet.addEventListener('touchmove', (event) => {
       seen.push(`${event.touches.length} ${Math.round(event.touches[0]?.clientX ?? 0)}`)
     })
+    document.body.append(sheet)
+    const nextFrame = (): Promise<number> => new Promise((resolve) => requestAnimationFrame(resolve))
+    for (let frame = 0; frame < 2; frame++) await nextFrame()
   })
   const seen = (): Promise<string[]> => page.evaluate(() => Reflect.get(globalThis, 'seen') as string[])
   await touchDrag(page, { x: 100, y: 300 }, { x: 200, y: 300 })
