@@ -4,7 +4,7 @@ import { worldPath } from './frames'
 import { handlesOf, isWorthNaming, tracesOf } from './handles'
 import { HIT_RADIUS_PX, hitEdge, hitHandle, isInRegions } from './hitTest'
 import { poseSubject } from './poseSubject'
-import { readyValue } from './scene'
+import { readyValue } from '../readyValue'
 import type { PointerKind, PoseTarget, Scene } from './tools/toolTypes'
 import { screenOf, worldOf } from './view'
 

@@ -10,7 +10,7 @@ import {
 import type { SlabPiece, Trace } from '../../core/plan'
 import { t } from '../text/t'
 import { poseSubject } from './poseSubject'
-import { readyValue } from './scene'
+import { readyValue } from '../readyValue'
 import type { Handle, PoseTarget, Scene } from './tools/toolTypes'
 import { isOnScreen, screenOf } from './view'
 

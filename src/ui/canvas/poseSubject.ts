@@ -12,7 +12,8 @@ import {
 } from '../../core/geometry'
 import { finishedRing } from '../../core/layout'
 import type { Option, SlabPiece } from '../../core/plan'
-import { footprintPoseOn, readyValue } from './scene'
+import { readyValue } from '../readyValue'
+import { footprintPoseOn } from './scene'
 import type { PoseTarget, Scene } from './tools/toolTypes'
 
 /** Something rigid that can be moved and turned, in the frame in which its pose lies. */

@@ -2,7 +2,7 @@ import { formatLength, type LengthDisplay } from '../../core/units'
 import { t } from '../text/t'
 import { pieceLabel, traceLabel, tracesOf } from './handles'
 import type { Say } from './say'
-import { readyValue } from './scene'
+import { readyValue } from '../readyValue'
 import type { Scene } from './tools/toolTypes'
 import type { Selection } from '../../state/sessionStore'
 

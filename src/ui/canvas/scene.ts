@@ -4,7 +4,6 @@ import { slabPointFromPx } from '../../core/photo'
 import type {
   Option,
   OptionResult,
-  Part,
   Photo,
   Plan,
   PlanResult,
@@ -13,14 +12,11 @@ import type {
   SlabScaleResult,
 } from '../../core/plan'
 import { type SessionState, wholeBoard } from '../../state/sessionStore'
+import { readyValue } from '../readyValue'
 import { framesOf } from './frames'
 import { layTray } from './tray'
 import type { Scene } from './tools/toolTypes'
 import { type Camera, fitCamera, type Insets, type Size } from './view'
-
-/** The value of a result part, or null while it is blocked or pending. */
-export const readyValue = <T>(part: Part<T> | undefined): T | null =>
-  part?.state === 'ready' ? part.value : null
 
 /** The session's slab, else the first; so too with the option. */
 export const slabOf = (plan: Plan, session: Pick<SessionState, 'slabId'>): Slab | null =>

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { computePlan, type Plan } from '../../core/plan'
 import { flatPlan } from '../../../tests/support/flatPlan'
-import { readyValue, slabBounds } from './scene'
+import { readyValue } from '../readyValue'
+import { slabBounds } from './scene'
 
 /** The flat plan's photo is looked at straight down, with the whole slab in it. */
 function untraced(): Plan {

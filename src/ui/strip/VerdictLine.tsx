@@ -1,5 +1,5 @@
 import type { Verdict } from '../../core/layout'
-import type { OptionResult, Part } from '../../core/plan'
+import { type OptionResult, type Part, verdictSentence } from '../../core/plan'
 import { MarkIcon, StopIcon } from '../icons'
 import { readyValue } from '../readyValue'
 import { STAGE_NAMES } from '../stages/stageNames'
@@ -15,42 +15,33 @@ interface Props {
   readonly isDoubted: boolean
 }
 
-/** The verdict in words. */
 /** @param marginSdMm how sure the margin is; null when nothing is known of it */
-export function verdictText(verdict: Verdict, format: Format, marginSdMm: number | null = null): string {
-  const margin = (mm: number): string =>
-    marginSdMm === null ? format.length(mm) : `${format.length(mm)} ${format.plusMinus(marginSdMm, 'length')}`
-  switch (verdict.kind) {
-    case 'covers':
-      return verdict.spareMm === null
-        ? t('verdict-covers-kept')
-        : t('verdict-covers', { spare: margin(verdict.spareMm) })
-    case 'covers-with-voids':
-      return verdict.spareMm === null
-        ? t('verdict-covers-kept-with-voids', { voids: verdict.voids })
-        : t('verdict-covers-with-voids', { spare: margin(verdict.spareMm), voids: verdict.voids })
-    case 'needs-fill':
-      return t('verdict-needs-fill', {
-        resinShare: format.share(verdict.filledShare),
-        side: t(`side-${verdict.worstSide}`),
-        depth: margin(verdict.depthMm),
-      })
-    case 'short':
-      return t('verdict-short', {
-        side: t(`side-${verdict.side}`),
-        depth: margin(verdict.depthMm),
-        length: format.length(verdict.lengthMm),
-      })
-    case 'off-slab':
-      return t('verdict-off-slab')
-  }
-}
+const verdictText = (verdict: Verdict, format: Format, marginSdMm: number | null): string =>
+  verdictSentence(
+    verdict,
+    {
+      covers: (values) => t('verdict-covers', values),
+      coversKept: () => t('verdict-covers-kept'),
+      voidsInside: ({ voids }) => t('verdict-voids-inside', { voids }),
+      needsFill: (values) => t('verdict-needs-fill', values),
+      short: (values) => t('verdict-short', values),
+      offSlab: () => t('verdict-off-slab'),
+    },
+    {
+      ...format,
+      margin: (mm) =>
+        marginSdMm === null
+          ? format.length(mm)
+          : `${format.length(mm)} ${format.plusMinus(marginSdMm, 'length')}`,
+      side: (side) => t(`side-${side}`),
+    },
+  )
 
 /** Two standard deviations: what the screen calls ±. */
 const DEVIATIONS = 2
 
 /** A margin smaller than its own ± may well be none. */
-export const isNarrow = (verdict: Verdict, marginSdMm: number | null): boolean =>
+const isNarrow = (verdict: Verdict, marginSdMm: number | null): boolean =>
   (verdict.kind === 'covers' || verdict.kind === 'covers-with-voids') &&
   verdict.spareMm !== null &&
   marginSdMm !== null &&

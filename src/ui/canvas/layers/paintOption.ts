@@ -1,7 +1,7 @@
 import type { SlabPiece } from '../../../core/plan'
 import { setsPoints } from '../handles'
 import type { Ink } from '../ink'
-import { readyValue } from '../scene'
+import { readyValue } from '../../readyValue'
 import type { Scene } from '../tools/toolTypes'
 import { regionPaths, slabLinePath, slabRingPath, tableRingPath } from '../worldPaths'
 import { type Brush, fill, hatch, layPaths, stroke } from './paint'

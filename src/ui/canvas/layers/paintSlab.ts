@@ -1,7 +1,7 @@
 import type { Trace } from '../../../core/plan'
 import type { Ink } from '../ink'
 import { tracesOf } from '../handles'
-import { readyValue } from '../scene'
+import { readyValue } from '../../readyValue'
 import type { Scene } from '../tools/toolTypes'
 import { screenOf } from '../view'
 import { slabRingPath, type WorldPath } from '../worldPaths'

@@ -1,5 +1,5 @@
 import { applyIsometryToRegion, type Isometry, regionsDistanceMm, tablePoint } from '../../../core/geometry'
-import { readyValue } from '../scene'
+import { readyValue } from '../../readyValue'
 import type { ToolCommand } from './toolCommand'
 import type { PoseTarget, Scene } from './toolTypes'
 

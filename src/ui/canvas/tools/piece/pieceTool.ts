@@ -4,7 +4,7 @@ import { EMPTY_HAND, type Grab, grabBody, grabHandle, stepGrab } from '../grab'
 import { poseCommand } from '../poseCommand'
 import { stepKey } from '../stepKey'
 import type { Handle, PointerKind, PoseTarget, Scene, Tool, ToolEvent, ToolStep } from '../toolTypes'
-import { readyValue } from '../../scene'
+import { readyValue } from '../../../readyValue'
 import { startingPlacement } from '../../../../core/layout'
 
 const isTurnHandle = (handle: Handle): boolean => handle.kind === 'turnHandle'

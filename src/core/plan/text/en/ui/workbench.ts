@@ -66,12 +66,10 @@ export const workbenchTexts = {
   'verdict-pending': 'Working it out …',
   'verdict-covers': ({ spare }: { spare: string }) => `Covers, with ${spare} to spare`,
   'verdict-covers-kept': 'Covers, live edge kept',
-  'verdict-covers-with-voids': ({ spare, voids }: { spare: string; voids: number }) =>
-    `Covers, with ${spare} to spare; ${voids === 1 ? 'one void' : `${voids} voids`} to fill`,
-  'verdict-covers-kept-with-voids': ({ voids }: { voids: number }) =>
-    `Covers, live edge kept; ${voids === 1 ? 'one void' : `${voids} voids`} to fill`,
-  'verdict-needs-fill': ({ resinShare, side, depth }: { resinShare: string; side: string; depth: string }) =>
-    `Covered with resin: ${resinShare} of the top, up to ${depth} at the ${side}`,
+  'verdict-voids-inside': ({ voids }: { voids: number }) =>
+    `; ${voids === 1 ? 'one void' : `${voids} voids`} to fill`,
+  'verdict-needs-fill': ({ share, side, depth }: { share: string; side: string; depth: string }) =>
+    `Covered with resin: ${share} of the top, up to ${depth} at the ${side}`,
   'verdict-short': ({ side, depth, length }: { side: string; depth: string; length: string }) =>
     `Does not cover: ${depth} short at the ${side}, over ${length}`,
   'verdict-off-slab': 'Does not cover: the table lies off the slab',
