@@ -84,7 +84,7 @@ export async function flush(): Promise<void> {
 const withId = (plan: Plan, id: string): Plan => ({ ...plan, id })
 
 const stepsWithId = (steps: readonly HistoryEntry[], id: string): readonly HistoryEntry[] =>
-  steps.map(({ plan, label }) => ({ plan: withId(plan, id), label }))
+  steps.map((step) => ({ ...step, plan: withId(step.plan, id) }))
 
 /** After a conflict: the plan on the bench becomes one of its own, steps to undo included, and is saved. */
 export async function keepMineAsCopy(): Promise<void> {

@@ -1,10 +1,13 @@
 import type { Plan } from '../core/plan'
+import type { Selection } from './sessionStore'
 
 /** The plan as it was before a step (past) or is after it (future), and what the step is called. */
 export interface HistoryEntry {
   readonly plan: Plan
   /** Key of the step's name in the catalogue. */
   readonly label: string
+  /** What was selected then: who takes a step back has the same thing in hand again. */
+  readonly selection: Selection | null
 }
 
 export interface History {
@@ -22,8 +25,13 @@ export const HISTORY_LIMIT = 200
 
 export const freshHistory = (plan: Plan): History => ({ plan, past: [], future: [], historyTrimmed: false })
 
-export function withStep(history: History, plan: Plan, label: string): History {
-  const past = [...history.past, { plan: history.plan, label }]
+export function withStep(
+  history: History,
+  plan: Plan,
+  label: string,
+  selection: Selection | null = null,
+): History {
+  const past = [...history.past, { plan: history.plan, label, selection }]
   return {
     plan,
     past: past.slice(-HISTORY_LIMIT),
@@ -32,16 +40,18 @@ export function withStep(history: History, plan: Plan, label: string): History {
   }
 }
 
-export function undone(history: History): History {
+/** @param selection what is selected now, for the way forward again */
+export function undone(history: History, selection: Selection | null = null): History {
   const step = history.past.at(-1)
   if (step === undefined) return history
-  const redo = { plan: history.plan, label: step.label }
+  const redo = { plan: history.plan, label: step.label, selection }
   return { ...history, plan: step.plan, past: history.past.slice(0, -1), future: [redo, ...history.future] }
 }
 
-export function redone(history: History): History {
+/** @param selection what is selected now, for the way back again */
+export function redone(history: History, selection: Selection | null = null): History {
   const [step, ...future] = history.future
   if (step === undefined) return history
-  const undo = { plan: history.plan, label: step.label }
+  const undo = { plan: history.plan, label: step.label, selection }
   return { ...history, plan: step.plan, past: [...history.past, undo], future }
 }

@@ -25,6 +25,17 @@ describe('run, undo, redo', () => {
     expect(planStore.getState().past[0]?.plan).toBe(START)
   })
 
+  it('gives back by undo and redo what was selected at that step', () => {
+    const mark = { kind: 'mark', markId: 'a' } as const
+    sessionStore.setState({ selection: mark })
+    run(renamePlan, { name: 'Desk' })
+    sessionStore.setState({ selection: null })
+    undo()
+    expect(sessionStore.getState().selection).toEqual(mark)
+    redo()
+    expect(sessionStore.getState().selection).toBeNull()
+  })
+
   it('makes no step of a command that changes nothing', () => {
     run(renamePlan, { name: START.name })
     expect(labels()).toEqual([])

@@ -20,17 +20,29 @@ export function run<Args>(command: Command<Args>, args: Args): void {
   endGesture()
   if (plan === state.plan) return
   forgetNotice()
-  planStore.setState(command.history === 'step' ? withStep(state, plan, command.name) : { plan, future: [] })
+  const { selection } = sessionStore.getState()
+  planStore.setState(
+    command.history === 'step' ? withStep(state, plan, command.name, selection) : { plan, future: [] },
+  )
 }
 
+/** The plan first, then what was in hand at that step: nothing that is gone stays selected. */
 export function undo(): void {
   endGesture()
-  planStore.setState(undone(planStore.getState()))
+  const state = planStore.getState()
+  const step = state.past.at(-1)
+  if (step === undefined) return
+  planStore.setState(undone(state, sessionStore.getState().selection))
+  sessionStore.setState({ selection: step.selection })
 }
 
 export function redo(): void {
   endGesture()
-  planStore.setState(redone(planStore.getState()))
+  const state = planStore.getState()
+  const [step] = state.future
+  if (step === undefined) return
+  planStore.setState(redone(state, sessionStore.getState().selection))
+  sessionStore.setState({ selection: step.selection })
 }
 
 /**

@@ -12,6 +12,7 @@ import { LostParts } from './LostParts'
 import { Notice } from './Notice'
 import { PourAsking } from './panels/pour/PourAsking'
 import { Sheet, type SheetHeight } from './panels/Sheet'
+import { PrintFromAnywhere } from './PrintFromAnywhere'
 import { RunningJobs } from './RunningJobs'
 import { StageBar } from './stages/StageBar'
 import { t } from './text/t'
@@ -59,6 +60,7 @@ export function App() {
         <Sheet height={height} onHeight={setHeight} />
       </PartBoundary>
       <LiveRegion />
+      <PrintFromAnywhere />
       <PourAsking />
       <DropPlace />
       <Dialogs />

@@ -24,6 +24,7 @@ export function toolScene(wish: SceneWish = {}): Scene {
     {
       slabId: null,
       optionId: null,
+      stage: 'table',
       view: wish.view ?? 'photo',
       tool: wish.tool ?? 'select',
       selection: wish.selection ?? null,

@@ -1,3 +1,4 @@
+export { acuteAngle } from './acuteAngle'
 export { clipToBox } from './clipToBox'
 export type { Line } from './lineCrossings'
 export { makeCut, type CutResult, type StraightCut, type WasteSide } from './makeCut'

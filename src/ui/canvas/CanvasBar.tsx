@@ -1,6 +1,7 @@
 import { useStore } from 'zustand'
-import type { ReactNode } from 'react'
+import { type ReactNode, useEffect, useState } from 'react'
 import { formatNumber } from '../../core/units'
+import { announcementStore } from '../a11y/announce'
 import { t } from '../text/t'
 import { useDisplay } from '../text/useDisplay'
 import { closeTrace, layOffcut, removeSelected, takeBack, turnOverSelected } from './canvasActions'
@@ -26,6 +27,7 @@ export function CanvasBar({ scene }: Props) {
   return (
     <div className="canvas-bar">
       <div className="canvas-help">
+        <SaidPart />
         {hint !== null && (
           <p className="canvas-hint">
             {hint}
@@ -46,6 +48,20 @@ export function CanvasBar({ scene }: Props) {
 /** How a finger aims is said once, before anything is set with the tool. */
 const isFirstPoint = ({ tool, slab }: Scene, unfinished: number): boolean =>
   setsPoints(tool) && unfinished === 0 && (tool !== 'mark' || slab?.marks.length === 0)
+
+/** So long what was said stays on the picture, ms: two short sentences can be read in it. */
+const SAID_MS = 6000
+
+/** What has just been said, where it would surprise. */
+function SaidPart() {
+  const { text, isShown, count } = useStore(announcementStore)
+  const [over, setOver] = useState(0)
+  useEffect(() => {
+    const timer = setTimeout(() => setOver(count), SAID_MS)
+    return () => clearTimeout(timer)
+  }, [count])
+  return isShown && over !== count ? <p className="canvas-hint">{text}</p> : null
+}
 
 /** Where the cross of the arrow keys is, in the photo. */
 function CrossPart() {

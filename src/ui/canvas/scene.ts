@@ -34,7 +34,7 @@ export const footprintPoseOn = (option: Option | null, slab: Slab | null): Isome
 
 type SceneSession = Pick<
   SessionState,
-  'slabId' | 'optionId' | 'view' | 'tool' | 'selection' | 'boardSize' | 'ruleSize' | 'showsWeak'
+  'slabId' | 'optionId' | 'stage' | 'view' | 'tool' | 'selection' | 'boardSize' | 'ruleSize' | 'showsWeak'
 >
 
 /** What is on the bench, before it is put on screen. */
@@ -58,6 +58,7 @@ export function sceneModel(
     option,
     slabResult,
     optionResult,
+    stage: session.stage,
     view: session.view,
     tool: session.tool,
     frames: framesOf(session.view, readyValue(slabResult?.scale), pose),

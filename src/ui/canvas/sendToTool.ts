@@ -4,6 +4,7 @@ import { announce } from '../a11y/announce'
 import { canvasStore, putInHand, toolInHand } from './canvasStore'
 import { currentScene, settledModel } from './currentScene'
 import { refineAfter } from './refineAfter'
+import type { Say } from './say'
 import { sayText } from './sayText'
 import { applyToolCommand, runToolCommand } from './tools/toolCommand'
 import type { ToolEvent, ToolStep } from './tools/toolTypes'
@@ -23,9 +24,21 @@ export function sendToTool(event: ToolEvent): Answer {
   } else showDraft(answer)
   if (answer.select !== undefined) sessionStore.setState({ selection: answer.select })
   if (answer.layDown) sessionStore.setState({ tool: 'select' })
-  if (answer.say) announce(sayText(answer.say, settledModel(), sessionStore.getState().display))
+  if (answer.say) sayIt(answer.say)
   return answer
 }
+
+/** What a maker would otherwise not see or not understand. */
+const SHOWN: ReadonlySet<Say['kind']> = new Set<Say['kind']>([
+  'piece-returned',
+  'outline-exists',
+  'outside-photo',
+  'points-missing',
+  'trace-dropped',
+])
+
+const sayIt = (say: Say): void =>
+  announce(sayText(say, settledModel(), sessionStore.getState().display), SHOWN.has(say.kind))
 
 function showDraft({ draft }: Answer): void {
   const before = sessionStore.getState().draft

@@ -23,9 +23,10 @@ export function useScenes(): Scenes {
   const draft = useStore(sessionStore, (session) => session.draft)
   const session = useStore(
     sessionStore,
-    useShallow(({ slabId, optionId, view, tool, selection, boardSize, ruleSize, showsWeak }) => ({
+    useShallow(({ slabId, optionId, stage, view, tool, selection, boardSize, ruleSize, showsWeak }) => ({
       slabId,
       optionId,
+      stage,
       view,
       tool,
       selection,

@@ -7,6 +7,19 @@ import { DialogFrame } from './DialogFrame'
 
 const CANVAS_KEYS = ['move', 'coarse', 'fine', 'turn', 'set', 'close', 'back', 'delete'] as const
 
+const WORDS = [
+  'live-edge',
+  'datum',
+  'kerf',
+  'blank',
+  'oversize',
+  'offcut',
+  'void',
+  'joint',
+  'form',
+  'pour',
+] as const
+
 const KEY_GROUPS = ['edit', 'job', 'look', 'tool', 'help'] as const satisfies readonly Action['group'][]
 
 function KeyGroup({ group }: { readonly group: Action['group'] }) {
@@ -42,6 +55,15 @@ export function HelpDialog({ onClose }: { readonly onClose: () => void }) {
           </li>
         ))}
       </ol>
+      <h3>{t('help-words')}</h3>
+      <dl className="words">
+        {WORDS.map((word) => (
+          <div key={word}>
+            <dt>{t(`word-${word}`)}</dt>
+            <dd>{t(`word-${word}-is`)}</dd>
+          </div>
+        ))}
+      </dl>
       <h3>{t('help-lengths')}</h3>
       <p>{t('help-lengths-how')}</p>
       <h3>{t('help-keys')}</h3>

@@ -1,9 +1,11 @@
 import { useStore } from 'zustand'
+import { acuteAngle } from '../../core/cuts'
 import type { Option, PiecesResult, SetOutCut } from '../../core/plan'
 import { moveCutEarlier } from '../../state/commands'
 import { run } from '../../state/run'
 import { sessionStore } from '../../state/sessionStore'
 import { placeName } from '../stages/goToStage'
+import { offsetText } from '../text/offsetText'
 import { t } from '../text/t'
 import { type Format, useFormat } from '../text/useFormat'
 
@@ -36,7 +38,7 @@ function Stations({ cut }: { readonly cut: SetOutCut }) {
           <tr key={name}>
             <th scope="row">{name}</th>
             <td className="number">{format.length(at.alongMm)}</td>
-            <td className="number">{format.length(at.offsetMm, { signed: true })}</td>
+            <td className="number">{offsetText(at.offsetMm, format)}</td>
           </tr>
         ))}
       </tbody>
@@ -85,7 +87,7 @@ function CutCard({ option, cut }: CutProps) {
         {checkText(cut, format)}{' '}
         {t('cut-facts', {
           length: format.length(cut.lengthMm),
-          angle: format.angle(cut.angleToDatumRad),
+          angle: format.angle(acuteAngle(cut.angleToDatumRad)),
           waste: t(`cut-waste-${cut.wasteSide}`),
         })}
       </p>

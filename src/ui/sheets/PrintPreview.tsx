@@ -9,7 +9,7 @@ import { sessionStore } from '../../state/sessionStore'
 import { planResultOf } from '../usePlanResult'
 import { useOption } from '../useActive'
 import { useDisplay } from '../text/useDisplay'
-import { PrintSheets } from './PrintSheets'
+import { PrintJob, PrintSheets } from './PrintSheets'
 
 /** The day in words, so that it is read alike everywhere. */
 const today = (): string => new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' }).format(new Date())
@@ -38,8 +38,14 @@ function sheetsOf({ plan, result, optionId, display, paper }: Job): readonly She
   })
 }
 
+interface PaperJob {
+  readonly sheets: readonly Sheet[]
+  readonly paper: PaperName
+  readonly isWaiting: boolean
+}
+
 /** The sheets of the option that is worked on, as they will be printed. The plan itself, never a gesture's draft. */
-export function PrintPreview() {
+function usePaperJob(): PaperJob {
   const plan = useDeferredValue(useStore(planStore, (state) => state.plan))
   const paper = useStore(sessionStore, (session) => session.paper)
   const optionId = useOption()?.id ?? null
@@ -53,6 +59,16 @@ export function PrintPreview() {
     [plan, result, optionId, display, paper],
   )
   const pour = result.options.get(optionId ?? '')?.pour
-  if (sheets.length === 0) return <p>{sheetText.sheetNothingYet}</p>
-  return <PrintSheets sheets={sheets} paper={paper} isWaiting={isBusy && pour?.state === 'pending'} />
+  return { sheets, paper, isWaiting: isBusy && pour?.state === 'pending' }
+}
+
+export function PrintPreview() {
+  const job = usePaperJob()
+  return job.sheets.length === 0 ? <p>{sheetText.sheetNothingYet}</p> : <PrintSheets {...job} />
+}
+
+/** The pages alone, for the browser's own print command at a stage that shows no paper. */
+export function PrintPages() {
+  const { sheets, paper } = usePaperJob()
+  return sheets.length === 0 ? null : <PrintJob sheets={sheets} paper={paper} />
 }

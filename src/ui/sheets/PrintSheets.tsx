@@ -52,7 +52,7 @@ export function PrintSheets({ sheets, paper, isWaiting }: PrintSheetsProps) {
  * What goes to the printer: pages of the paper's own size, beside the program and shown in print alone. Each page hides
  * what would stand out, because content wider than the page makes the browser shrink the whole job.
  */
-function PrintJob({ sheets, paper }: Omit<PrintSheetsProps, 'isWaiting'>) {
+export function PrintJob({ sheets, paper }: Omit<PrintSheetsProps, 'isWaiting'>) {
   const { widthMm, heightMm } = paperSize(paper, sheets[0]?.orientation)
   return createPortal(
     <div className="print-job" aria-hidden="true">
@@ -72,8 +72,13 @@ function PrintJob({ sheets, paper }: Omit<PrintSheetsProps, 'isWaiting'>) {
   )
 }
 
+/** Both weights, whether or not anything on screen is set in them yet. */
+export async function loadSheetFont(): Promise<void> {
+  await Promise.all(['400', '600'].map((weight) => document.fonts.load(`${weight} 12px "Source Sans 3"`)))
+}
+
 /** The font is laid out by its own widths: it has to be there before the browser sets the pages. */
 async function printSheets(): Promise<void> {
-  await document.fonts.ready
+  await loadSheetFont()
   window.print()
 }

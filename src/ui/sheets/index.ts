@@ -1,1 +1,2 @@
-export { PrintPreview } from './PrintPreview'
+export { PrintPages, PrintPreview } from './PrintPreview'
+export { loadSheetFont } from './PrintSheets'

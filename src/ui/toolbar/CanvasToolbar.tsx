@@ -1,5 +1,5 @@
 import { useStore } from 'zustand'
-import { sessionStore } from '../../state/sessionStore'
+import { sessionStore, wholeBoard } from '../../state/sessionStore'
 import { ActionButton } from '../actions/ActionButton'
 import type { ActionId } from '../actions/registry'
 import type { StageName } from '../stages/stageNames'
@@ -23,7 +23,9 @@ const IN_PANEL_ON_PHONE: ReadonlySet<ActionId> = new Set<ActionId>(['tool-select
 /** Over the canvas: how it is looked at, and the tools of the stage. */
 export function CanvasToolbar() {
   const stage = useStore(sessionStore, (session) => session.stage)
-  const tools = TOOLS_AT[stage]
+  const hasBoardSize = useStore(sessionStore, ({ boardSize }) => wholeBoard(boardSize) !== null)
+  // A board is sized in the panel first: until then there is nothing to tap.
+  const tools = TOOLS_AT[stage].filter((id) => id !== 'tool-board' || hasBoardSize)
   return (
     <div className="canvas-toolbar">
       <div role="group" aria-label={t('views-label')} className="segments">

@@ -11,7 +11,7 @@ import {
   textItem,
   textWidthMm,
 } from '../../drawing'
-import type { CheckDistance, StationPoint } from '../../cuts'
+import { acuteAngle, type CheckDistance, type StationPoint } from '../../cuts'
 import type { SetOutCut } from '../tableResult'
 import { type SheetInput, sideName } from './sheetInput'
 import { SIZE } from './sheetStyle'
@@ -181,9 +181,6 @@ function cutNotes(cut: SetOutCut, input: SheetInput): string {
     text.sheetCutAngle({ angle: angle(acuteAngle(cut.angleToDatumRad)) }),
   ].join(' ')
 }
-
-/** Between the two lines, whichever way they are walked: 0 to a quarter turn. */
-const acuteAngle = (rad: number): number => Math.abs(Math.atan(Math.tan(rad)))
 
 /** The same ends by taped distances from the marks. */
 const cutTapes = (cut: SetOutCut, input: SheetInput): string =>

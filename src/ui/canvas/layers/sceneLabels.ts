@@ -1,6 +1,7 @@
 import { type Point, pointDistanceMm, ringBounds, tablePoint } from '../../../core/geometry'
 import type { SetOutCut } from '../../../core/plan'
 import { formatLength, type LengthDisplay } from '../../../core/units'
+import { offsetText } from '../../text/offsetText'
 import { t } from '../../text/t'
 import { handlesOf, tracesOf, traceLabel } from '../handles'
 import type { Label } from '../labels'
@@ -60,8 +61,18 @@ export function sceneLabels(scene: Scene, display: LengthDisplay): readonly Labe
 
 const plain = { mustStay: false, strong: false } as const
 
+/** The table, its cuts and pieces wear their plates once the work has come to them: tracing needs the wood in sight. */
+const BEFORE_THE_TABLE: ReadonlySet<Scene['stage']> = new Set<Scene['stage']>(['photo', 'scale', 'trace'])
+const OF_THE_TABLE: ReadonlySet<Handle['kind']> = new Set<Handle['kind']>([
+  'cut',
+  'piece',
+  'placement',
+  'footprint',
+])
+
 function handleLabel(handle: Handle, scene: Scene, display: LengthDisplay): readonly Label[] {
   const { id, kind, screen } = handle
+  if (BEFORE_THE_TABLE.has(scene.stage) && OF_THE_TABLE.has(kind)) return []
   const label = (text: string, rank: number, at: Point = screen): Label => ({ ...plain, id, text, rank, at })
   switch (kind) {
     case 'mark':
@@ -172,7 +183,7 @@ function stationLabel(
   if (!world) return []
   const text = t('canvas-cut-end', {
     along: formatLength(station.alongMm, display),
-    offset: formatLength(station.offsetMm, display, { signed: true }),
+    offset: offsetText(station.offsetMm, { length: (mm) => formatLength(mm, display) }),
   })
   const [x, y] = screenOf(scene.camera, world)
   return [{ ...plain, id: `station/${end}`, text, rank: RANK.station, mustStay: true, at: [x, y - 16] }]

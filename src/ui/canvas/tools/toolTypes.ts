@@ -1,7 +1,7 @@
 import type { Isometry, Point, PxPoint, Region, TablePoint } from '../../../core/geometry'
 import type { Option, OptionResult, Photo, Plan, Slab, SlabPiece, SlabResult } from '../../../core/plan'
 import type { BoardSize } from '../../../state/preferences'
-import type { Selection, ToolName, ViewName } from '../../../state/sessionStore'
+import type { Selection, Stage, ToolName, ViewName } from '../../../state/sessionStore'
 import type { Frames } from '../frames'
 import type { Camera, Size } from '../view'
 import type { Say } from '../say'
@@ -97,6 +97,7 @@ export interface Scene {
   readonly option: Option | null
   readonly slabResult: SlabResult | null
   readonly optionResult: OptionResult | null
+  readonly stage: Stage
   readonly view: ViewName
   readonly tool: ToolName
   readonly camera: Camera

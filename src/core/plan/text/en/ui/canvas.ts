@@ -75,7 +75,7 @@ export const canvasTexts = {
   'canvas-turn': 'Turn handle',
   'canvas-cut': (values: { readonly number: string }) => `Cut ${values.number}`,
   'canvas-cut-end': (values: { readonly along: string; readonly offset: string }) =>
-    `${values.along} along, ${values.offset} off`,
+    `${values.along} along, ${values.offset}`,
   'canvas-board-name': (values: { readonly number: string }) => `Board ${values.number}`,
   'canvas-rule-name': (values: { readonly number: string }) => `Rule ${values.number}`,
   'canvas-line': (values: { readonly number: string }) => `Straight line ${values.number}`,

@@ -29,7 +29,7 @@ export const tableTexts = {
   'table-lay-needs-outline': 'The slab needs its size and its edge first.',
   'table-lift': 'Lift it off',
   'table-corner-along': 'Along datum',
-  'table-corner-off': 'Off datum',
+  'table-corner-off': 'Off datum (+ right)',
   'pose-angle': 'Angle',
   'table-sides': 'Sides',
   'table-sides-note':
@@ -51,7 +51,7 @@ export const tableTexts = {
   'cuts-go-to-table': 'Lay the table first',
   'cuts-title': 'Cuts, in order',
   'cuts-note':
-    'Each by two points, measured along the datum line and square to it. Right is as you look along the line.',
+    'Each by two points, measured along the chalked datum line and square off it, left or right as you look along it. Kerf is the wood that the saw turns to dust.',
   'cuts-caution':
     'Estimates from a photo: mark out, then check every line with tape and straightedge before you cut. Follow your saw’s own instructions.',
   cut: 'Cut',
@@ -65,7 +65,10 @@ export const tableTexts = {
   'cut-earlier': 'Earlier',
   'cut-column-point': 'Point',
   'cut-column-along': 'Along',
-  'cut-column-off': 'Off, + right',
+  'cut-column-off': 'Off the datum',
+  'offset-left': ({ offset }: { offset: string }) => `${offset} left`,
+  'offset-right': ({ offset }: { offset: string }) => `${offset} right`,
+  'offset-none': 'on the datum',
   'cut-from': 'from',
   'cut-to': 'to',
   'cut-check': ({ from, end, distance }: { from: string; end: string; distance: string }) =>
@@ -80,7 +83,7 @@ export const tableTexts = {
   'pieces-note':
     'An offcut laid into a gap saves resin. Lay it in, then move, turn or turn it over in the picture.',
   'pieces-kerf': 'Lost to the saw',
-  'pieces-left-over': 'Left over',
+  'pieces-left-over': 'Left over of the slab',
   'piece-about': ({ length, width }: { length: string; width: string }) => `about ${length} × ${width}`,
   'piece-of-table': 'Wood of the table',
   'piece-lay': 'Lay into the gap',

@@ -54,7 +54,7 @@ export const workbenchTexts = {
   'mark-done': 'done',
   'mark-ready': 'ready',
   'mark-needs': 'to do',
-  'mark-doubtful': 'look again',
+  'mark-doubtful': 'check',
 
   'demo-line': 'Invented demo: slab, table, people and prices are made up.',
 
@@ -82,11 +82,11 @@ export const workbenchTexts = {
   'verdict-missing-paper': 'No answer yet',
   'figure-none': '–',
   'figure-resin': 'Resin to mix',
-  'figure-waste': 'Left over',
+  'figure-waste': 'Slab left over',
   'figure-wood': 'Wood in the top',
   'figure-cost': 'Resin cost',
   'figure-short-resin': 'Resin',
-  'figure-short-waste': 'Left over',
+  'figure-short-waste': 'Slab left',
   'figure-short-wood': 'Wood',
   'figure-short-cost': 'Cost',
 
@@ -97,6 +97,8 @@ export const workbenchTexts = {
   'action-redo': 'Redo',
   'step-undo': ({ step }: { step: string }) => `Undo: ${step}`,
   'step-redo': ({ step }: { step: string }) => `Redo: ${step}`,
+  'undo-no-further': ({ steps }: { steps: string }) =>
+    `Undo: the last ${steps} steps are kept, older ones are not`,
   'action-start-own': 'Start with my own photo',
   'action-start-stations': 'No photo: measure by tape',
   'action-take-photo': 'Take a photo',
