@@ -152,3 +152,15 @@ appTest('a plan named like markup prints its name and nothing else', async ({ de
     .toBeGreaterThan(0)
   expect(await page.locator('.sheet-preview img, .print-job img').count()).toBe(0)
 })
+
+appTest('the browser’s own print command gives the sheets at any stage', async ({ desktop }) => {
+  const { page } = desktop
+  await page.locator('.stage[aria-current="step"]', { hasText: 'Table' }).waitFor()
+  // The sheets and their font are fetched once the first view is up.
+  const isFontThere = (): Promise<boolean> =>
+    page.evaluate(() => [...document.fonts].some(({ status }) => status === 'loaded'))
+  await expect.poll(isFontThere, { timeout: 15_000 }).toBe(true)
+  const pages = await printed(page, 'cut sheets from the table stage')
+  expect(wordsOf(pages[0] ?? { texts: [] })).toMatch(/Page 1 of \d/)
+  expect(await page.locator('.print-job').count()).toBe(0)
+})
