@@ -1,5 +1,5 @@
 import { benchReferences, type RefinedReference } from './benchReference'
-import { type Figures, figuresOf } from './figures'
+import { type Figures, figuresOf, holdsTruth } from './figures'
 import { readBenchPhoto } from './photoTruth'
 import { type Condition, type Estimate, prepareBench, refinedClicks, runTrial } from './scaleTrials'
 
@@ -36,14 +36,25 @@ export interface PhotoLine {
     readonly p95ErrorPx: number
   }
   readonly conditions: Readonly<Record<string, Figures>>
-  /** Of the first trial, flat and read, with the line and without. */
-  readonly firstTrial: Readonly<Record<string, LengthRow[]>>
+  /** The 30 lengths of the first trial under each condition. */
+  readonly firstTrial: Readonly<Record<string, readonly LengthRow[]>>
+  /** The same 30 over all trials. */
+  readonly allTrials: Readonly<Record<string, readonly LengthOverTrials[]>>
 }
 
 interface LengthRow {
   readonly truthMm: number
   readonly estimateMm: number
   readonly sdMm: number
+}
+
+interface LengthOverTrials {
+  readonly truthMm: number
+  readonly meanEstimateMm: number
+  readonly rmsErrorMm: number
+  readonly rmsSdMm: number
+  /** Trials whose 95 % interval holds the truth. */
+  readonly holds: number
 }
 
 /**
@@ -56,14 +67,18 @@ export function benchPhoto(folder: string, file: string, trials: number, seed: n
   const bench = prepareBench(photo, known, seed)
   const clicks = Array.from({ length: trials }, (_, n) => refinedClicks(bench, seed + 7919 * (n + 1)))
   const conditions: Record<string, Figures> = {}
-  const firstTrial: Record<string, LengthRow[]> = {}
+  const firstTrial: Record<string, readonly LengthRow[]> = {}
+  const allTrials: Record<string, readonly LengthOverTrials[]> = {}
   CONDITIONS.forEach((condition, c) => {
     const results = clicks.map((refined, n) =>
       runTrial(bench, refined, condition, seed + 104_729 * (c + 1) + n),
     )
     conditions[condition.name] = rounded(figuresOf(results))
-    const lengths = results[0]?.lengths
-    if (lengths && condition.name.startsWith('flat')) firstTrial[condition.name] = lengths.map(rowOf)
+    const done = results.flatMap((result) => (result ? [result.lengths] : []))
+    firstTrial[condition.name] = (done[0] ?? []).map(rowOf)
+    allTrials[condition.name] = (done[0] ?? []).map((_, i) =>
+      overTrials(done.flatMap((lengths) => lengths[i] ?? [])),
+    )
   })
   return {
     photo: photo.name,
@@ -76,6 +91,7 @@ export function benchPhoto(folder: string, file: string, trials: number, seed: n
     ),
     conditions,
     firstTrial,
+    allTrials,
   }
 }
 
@@ -110,6 +126,18 @@ const rowOf = ({ truth, estimate, sd }: Estimate): LengthRow => ({
   estimateMm: Number(estimate.toFixed(3)),
   sdMm: Number(sd.toFixed(4)),
 })
+
+function overTrials(of: readonly Estimate[]): LengthOverTrials {
+  const mean = (value: (e: Estimate) => number): number =>
+    of.reduce((sum, e) => sum + value(e), 0) / of.length
+  return {
+    truthMm: Number(mean(({ truth }) => truth).toFixed(3)),
+    meanEstimateMm: Number(mean(({ estimate }) => estimate).toFixed(3)),
+    rmsErrorMm: Number(Math.sqrt(mean(({ truth, estimate }) => (estimate - truth) ** 2)).toFixed(4)),
+    rmsSdMm: Number(Math.sqrt(mean(({ sd }) => sd ** 2)).toFixed(4)),
+    holds: of.filter(holdsTruth).length,
+  }
+}
 
 const rounded = (figures: Figures): Figures =>
   Object.fromEntries(

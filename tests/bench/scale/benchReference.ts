@@ -42,12 +42,16 @@ export function benchReferences(truth: Truth): {
   for (const reference of truth.references) {
     if ('centers_px' in reference) known.push(ofMarks(reference))
     else if ('corners_top_face_px' in reference && isWhollySeen(reference)) {
-      known.push(reference.type === 'board' ? ofBoard(reference) : ofRule(reference))
+      known.push(isRule(reference) ? ofRule(reference) : ofBoard(reference))
     } else if ('corners_top_face_px' in reference) unknown.push(`${reference.type}, partly hidden`)
     else unknown.push(reference.type)
   }
   return { known, unknown }
 }
+
+/** Of something narrower than this share of its length only the length is used. */
+const RULE_SHARE = 0.1
+const isRule = ({ length_mm, width_mm }: FlatReference): boolean => width_mm < RULE_SHARE * length_mm
 
 const isSeen = ({ in_frame, occluded }: MarkReference | FlatReference, i: number): boolean =>
   in_frame?.[i] !== false && occluded?.[i] !== true

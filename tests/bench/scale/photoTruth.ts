@@ -10,7 +10,7 @@ const matrix3 = z.tuple([point3, point3, point3])
 const flags = z.array(z.union([z.boolean(), z.number()]).transform(Boolean))
 
 const markReference = z.object({
-  type: z.enum(['discs', 'crosses']),
+  type: z.string(),
   centers_mm: z.array(point3),
   centers_px: z.array(point2),
   pair_distances_mm: z.record(z.string(), z.number()),
@@ -18,7 +18,7 @@ const markReference = z.object({
   occluded: flags.optional(),
 })
 const flatReference = z.object({
-  type: z.enum(['board', 'rule']),
+  type: z.string(),
   length_mm: z.number(),
   width_mm: z.number(),
   thickness_mm: z.number(),
@@ -61,9 +61,9 @@ export interface BenchPhoto {
   readonly focalLength35mm: number | null
 }
 
-/** Names of the photos in a folder that have a truth file beside them. */
+/** The photos in a folder and the folders in it that have a truth file beside them: paths within the folder. */
 export const photosWithTruth = (folder: string): readonly string[] =>
-  readdirSync(folder)
+  readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((file) => /\.jpe?g$/i.test(file))
     .filter((file) => existsSync(join(folder, file.replace(/\.jpe?g$/i, '.json'))))
     .sort()

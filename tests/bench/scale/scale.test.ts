@@ -108,6 +108,7 @@ const lineOf = (photo: string, figures: PhotoLine['conditions'][string]): PhotoL
   refinement: { surePercent: 100, medianErrorPx: 0.2, p95ErrorPx: 0.3 },
   conditions: Object.fromEntries(CONDITIONS.map((c) => [c.name, figures])),
   firstTrial: {},
+  allTrials: {},
 })
 
 /** A thumb's error in a place where a refined click is due. */

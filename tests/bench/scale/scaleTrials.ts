@@ -22,6 +22,7 @@ const READING_SD_MM = 0.3
 const LINE = { points: 9, lengthShare: 0.95, offsetShare: 0.6 }
 const LEAST_LENGTH_MM = 500
 const LENGTHS = 30
+const MOST_DRAWS = 100_000
 /** Every so many vertices of the truth's outline are enough for the area. */
 const AREA_STEP = 24
 
@@ -64,7 +65,8 @@ export function prepareBench(photo: BenchPhoto, references: readonly BenchRefere
     slab.top_outline_in_frame[i] && !slab.top_outline_occluded[i] ? [i] : [],
   )
   const lengths: (readonly [number, number])[] = []
-  while (lengths.length < LENGTHS) {
+  for (let tried = 0; lengths.length < LENGTHS; tried++) {
+    if (tried > MOST_DRAWS) throw new Error(`${photo.name}: no lengths of ${LEAST_LENGTH_MM} mm to be seen`)
     const [i, j] = [
       seen[random.integer(0, seen.length - 1)] ?? 0,
       seen[random.integer(0, seen.length - 1)] ?? 0,
