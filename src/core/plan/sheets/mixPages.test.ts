@@ -68,6 +68,11 @@ describe('the mix card', () => {
     expect(words(own)).not.toContain('invented example')
   })
 
+  it('SHT-9 says what all pours take together', () => {
+    // 0.9266125 L by hand, as above.
+    expect(words(cardsOf({}))).toContain('To mix in all: 0.927 L')
+  })
+
   it('SHT-9 is not there until the pour is worked out', () => {
     const job = sheetPlan()
     const sheets = buildCutSheets({

@@ -1,4 +1,4 @@
-import { formatForce, formatHours, formatTemperature, formatVolume } from '../../units'
+import { formatForce, formatHours, formatPlusMinus, formatTemperature, formatVolume } from '../../units'
 import { type Block, columnsBlock, flowBlocks, listItem, paragraph, stackBlocks } from '../../drawing'
 import type { LayerPlan, PourHeat, ReadingAction } from '../../resin'
 import { civilDay, hourText } from '../hourText'
@@ -57,7 +57,20 @@ function headBlocks(input: SheetInput, widthMm: number): readonly Block[] {
       ? [paragraph(text.sheetMixExample, { sizeMm: SIZE.heading, weight: 'bold', widthMm })]
       : []),
     paragraph(words, { ...body, spaceBeforeMm: 2 }),
+    ...allWords(input).map((all) => paragraph(all, { ...body, weight: 'bold', spaceBeforeMm: 1.6 })),
     paragraph(text.sheetMixEstimate, { ...body, spaceBeforeMm: 1.6 }),
+  ]
+}
+
+/** What all pours take together, and how sure that is. */
+function allWords({ text, resin, optionSure, display }: SheetInput): readonly string[] {
+  if (resin === null) return []
+  const litres = unparted(formatVolume(resin.mixLitres, display))
+  const sd = optionSure?.resinSdLitres ?? null
+  return [
+    sd === null
+      ? text.sheetMixAll({ litres })
+      : text.sheetMixAllSure({ litres, sure: unparted(formatPlusMinus(sd, 'volume', display)) }),
   ]
 }
 

@@ -41,13 +41,19 @@ function Freshness({ result, isCurrent, problem }: ShownPour) {
   )
 }
 
-function Results({ option, shown }: { readonly option: Option; readonly shown: ShownPour }) {
+interface ResultsProps {
+  readonly option: Option
+  readonly shown: ShownPour
+  readonly sdLitres: number | null
+}
+
+function Results({ option, shown, sdLitres }: ResultsProps) {
   const { result, isCurrent } = shown
   if (result === null) return null
   const { heat } = result
   return (
     <div className="pour-results" data-old={isCurrent ? undefined : ''}>
-      <PourSummary option={option} result={result} />
+      <PourSummary option={option} result={result} sdLitres={sdLitres} />
       {heat === null ? (
         <p>{t('pour-heat-missing')}</p>
       ) : (
@@ -67,6 +73,9 @@ function Results({ option, shown }: { readonly option: Option; readonly shown: S
 const hasNothingToPour = (option: OptionResult | undefined): boolean =>
   option?.pour.state === 'blocked' && option.resin.state === 'ready'
 
+const litresSd = (option: OptionResult | undefined): number | null =>
+  readyValue(option?.accuracy)?.resinSdLitres ?? null
+
 /** How deep, how hot, how much to mix, and when; and all that it follows from. */
 export function PourPanel() {
   const option = useOption()
@@ -81,7 +90,7 @@ export function PourPanel() {
       ) : (
         <Freshness {...shown} />
       )}
-      <Results option={option} shown={shown} />
+      <Results option={option} shown={shown} sdLitres={litresSd(found)} />
       <Cautions />
       <SheetPart option={option} />
       <PlacePart option={option} />

@@ -6,15 +6,30 @@ import { PanelPart } from '../PanelPart'
 import { bandText } from './layerFigures'
 import { hourWords } from './usePour'
 
+interface Props {
+  readonly option: Option
+  readonly result: PourResult
+  /** How sure the litres are, as far as the photo goes; null: not known, or measured on the dry fit. */
+  readonly sdLitres: number | null
+}
+
 /** The pour in a few lines. */
-export function PourSummary({ option, result }: { readonly option: Option; readonly result: PourResult }) {
+export function PourSummary({ option, result, sdLitres }: Props) {
   const format = useFormat()
   const when = hourWords(option.resin)
   const { heat, need } = result
   const mix =
     need === null
       ? []
-      : [{ name: t('pour-summary-mix'), figure: format.volume(need.mixLitres), isTotal: true }]
+      : [
+          {
+            name: t('pour-summary-mix'),
+            figure: [format.volume(need.mixLitres), format.plusMinus(sdLitres, 'volume')]
+              .filter((part) => part !== undefined)
+              .join(' '),
+            isTotal: true,
+          },
+        ]
   if (heat === null) return <Figures rows={mix} />
   const depths = heat.layers.map(({ fromMm, toMm }) => `${format.length(fromMm)}–${format.length(toMm)}`)
   const hottest = heat.layers.reduce((best, layer) => (layer.corePeakC > best.corePeakC ? layer : best))

@@ -9,6 +9,9 @@ export const mixSheetTexts = {
   sheetMixFans: 'fans over the pour',
   sheetMixEstimate:
     'Times and temperatures are estimates of a general resin fitted to the product’s sheet: the sheet rules. The gun reads the surface, and the core is hotter.',
+  sheetMixAll: ({ litres }: { litres: string }) => `To mix in all: ${litres}.`,
+  sheetMixAllSure: ({ litres, sure }: { litres: string; sure: string }) =>
+    `To mix in all: ${litres} ${sure}, as far as the photo goes. Measure the gaps in the form before you mix.`,
   sheetMixPour: ({ number, of, when }: { number: string; of: string; when: string }) =>
     `Pour ${number} of ${of}: ${when}`,
   sheetMixLevels: ({ from, to, litres }: { from: string; to: string; litres: string }) =>
