@@ -26,15 +26,30 @@ const patchJob = (id: string, progress: number): void =>
 /**
  * Shows a piece of worker's work in the job list while it runs.
  * @param work is given a signal that the list's Cancel sets off, and a function to report progress (0 to 1) with
+ * @param patienceMs work that is done sooner does not show
  */
-export async function trackJob<T>(kind: string, work: (handle: JobHandle) => Promise<T>): Promise<T> {
+export async function trackJob<T>(
+  kind: string,
+  work: (handle: JobHandle) => Promise<T>,
+  patienceMs = 0,
+): Promise<T> {
   const id = newId()
   const abort = new AbortController()
-  const job = { id, kind, progress: 0, cancel: () => abort.abort() }
-  jobStore.setState(({ jobs }) => ({ jobs: [...jobs, job] }))
+  let progress = 0
+  const show = (): void =>
+    jobStore.setState(({ jobs }) => ({
+      jobs: [...jobs, { id, kind, progress, cancel: () => abort.abort() }],
+    }))
+  const timer = patienceMs > 0 ? setTimeout(show, patienceMs) : null
+  if (timer === null) show()
+  const onProgress = (fraction: number): void => {
+    progress = fraction
+    patchJob(id, fraction)
+  }
   try {
-    return await work({ signal: abort.signal, onProgress: (fraction) => patchJob(id, fraction) })
+    return await work({ signal: abort.signal, onProgress })
   } finally {
+    if (timer !== null) clearTimeout(timer)
     jobStore.setState(({ jobs }) => ({ jobs: jobs.filter((other) => other.id !== id) }))
   }
 }

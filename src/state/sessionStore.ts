@@ -9,7 +9,19 @@ export type Stage = 'photo' | 'scale' | 'trace' | 'table' | 'cuts' | 'pour' | 'p
 export type ViewName = 'photo' | 'above' | 'table'
 
 export type ToolName =
-  'select' | 'mark' | 'board' | 'rule' | 'line' | 'datum' | 'outline' | 'void' | 'footprint' | 'piece'
+  | 'select'
+  | 'mark'
+  | 'board'
+  | 'rule'
+  | 'line'
+  | 'datum'
+  | 'wood'
+  | 'notWood'
+  | 'outline'
+  | 'void'
+  | 'proposals'
+  | 'footprint'
+  | 'piece'
 
 /** What is selected, of the slab and the option that are looked at. */
 export type Selection =
@@ -52,6 +64,8 @@ export interface SessionState extends Preferences {
   readonly ruleSize: RuleSize
   /** The map of where the photo is weak lies over the slab. */
   readonly showsWeak: boolean
+  /** Lines that are drawn cling to the edge between their points; otherwise they go straight. */
+  readonly followsEdge: boolean
   /** The plan as a gesture would leave it; shown instead of the plan while it lasts. */
   readonly draft: Plan | null
   readonly notice: InputProblem | null
@@ -70,6 +84,7 @@ export const sessionStore = createStore<SessionState>(() => ({
   boardSize: NO_BOARD,
   ruleSize: { lengthMm: 1000, thicknessMm: 1 },
   showsWeak: false,
+  followsEdge: false,
   draft: null,
   notice: null,
   lost: [],

@@ -1,4 +1,5 @@
 import { computePlan, type Plan } from '../../src/core/plan'
+import { NO_TRACING, type TracingState } from '../../src/state/tracingStore'
 import type { Selection, ToolName, ViewName } from '../../src/state/sessionStore'
 import { sceneModel } from '../../src/ui/canvas/scene'
 import type { ToolCommand } from '../../src/ui/canvas/tools/toolCommand'
@@ -12,6 +13,8 @@ export interface SceneWish {
   readonly tool?: ToolName
   readonly selection?: Selection | null
   readonly camera?: Camera
+  readonly followsEdge?: boolean
+  readonly tracing?: Partial<TracingState>
 }
 
 /** A canvas of 800 × 600 px on the flat plan, with new ids that count up: new1, new2 … */
@@ -31,11 +34,13 @@ export function toolScene(wish: SceneWish = {}): Scene {
       boardSize: { lengthMm: 1000, widthMm: 500, thicknessMm: 18 },
       ruleSize: { lengthMm: 1000, thicknessMm: 1 },
       showsWeak: false,
+      followsEdge: wish.followsEdge ?? false,
     },
     () => `new${++ids}`,
   )
   // One screen px is four photo px or mm.
-  return { ...model, camera: wish.camera ?? { scale: 0.25, x: 0, y: 0 }, size: { width: 800, height: 600 } }
+  const tracing = { ...NO_TRACING, ...wish.tracing }
+  return { ...model, tracing, camera: wish.camera ?? { scale: 0.25, x: 0, y: 0 }, size: { width: 800, height: 600 } }
 }
 
 export interface Played<State> {

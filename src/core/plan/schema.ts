@@ -1,6 +1,7 @@
 import * as z from 'zod/mini'
 import type { PxPoint, SlabPoint, TablePoint } from '../geometry'
 import { resinChoice } from './resinSchema'
+import { traceOrigin } from './traceSchema'
 
 /** The version that this program writes. Older ones are migrated first (migrations/), newer ones are refused. */
 export const PLAN_VERSION = 1
@@ -111,7 +112,7 @@ const trace = z.strictObject({
   photoId: id,
   meaning: traceMeaning,
   ringPx: z.array(pxPair).check(z.maxLength(20_000)),
-  origin: z.discriminatedUnion('kind', [z.strictObject({ kind: z.literal('hand') })]),
+  origin: traceOrigin,
 })
 
 const capture = z.discriminatedUnion('kind', [

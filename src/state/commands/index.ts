@@ -60,5 +60,6 @@ export {
   removeTrace,
   replaceTraceRing,
   setDatum,
+  setOutline,
   setTraceMeaning,
 } from './traceCommands'

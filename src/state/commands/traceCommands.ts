@@ -49,18 +49,41 @@ export const addTrace: Command<
     readonly photoId: string
     readonly meaning: Trace['meaning']
     readonly ringPx: readonly PxPoint[]
+    /** Left out: drawn by hand. */
+    readonly origin?: Trace['origin']
   }
 > = {
   name: 'addTrace',
   history: 'step',
-  apply: (plan, { slabId, photoId, traceId, meaning, ringPx }) =>
+  apply: (plan, { slabId, photoId, traceId, meaning, ringPx, origin = { kind: 'hand' } }) =>
     withSlab(plan, slabId, (slab) =>
       withPhotoCapture(slab, (capture) => {
         itemById(capture.photos, photoId, 'photo')
-        const trace = { id: traceId, photoId, meaning, ringPx, origin: { kind: 'hand' } } as const
+        const trace = { id: traceId, photoId, meaning, ringPx, origin }
         return { ...capture, traces: withAdded(capture.traces, trace, 'trace') }
       }),
     ),
+}
+
+/** The slab's outline on a photo: in the place of the one that is there, or a new one. */
+export const setOutline: Command<
+  TraceAt & {
+    readonly photoId: string
+    readonly ringPx: readonly PxPoint[]
+    readonly origin: Trace['origin']
+  }
+> = {
+  name: 'setOutline',
+  history: 'step',
+  apply: (plan, { slabId, photoId, traceId, ringPx, origin }) =>
+    withTraces(plan, slabId, (traces) => {
+      const before = traces.find((trace) => trace.photoId === photoId && trace.meaning.kind === 'outline')
+      if (before !== undefined) {
+        return withItem(traces, before.id, 'trace', (trace) => patched(trace, { ringPx, origin }))
+      }
+      const meaning = { kind: 'outline' } as const
+      return withAdded(traces, { id: traceId, photoId, meaning, ringPx, origin }, 'trace')
+    }),
 }
 
 export const replaceTraceRing: Command<TraceAt & { readonly ringPx: readonly PxPoint[] }> = {

@@ -17,6 +17,20 @@ function takeUp(tool: ToolName, stage: StageName, views: readonly [ViewName, ...
   else sessionStore.setState({ tool, stage, view: views.includes(view) ? view : views[0] })
 }
 
+/** The outline's tool with the line that clings to the edge; with a trace tool in hand it is only switched. */
+function followEdge(): void {
+  const { tool, followsEdge } = sessionStore.getState()
+  const isTracing = tool === 'outline' || tool === 'void'
+  sessionStore.setState({ followsEdge: !isTracing || !followsEdge })
+  if (!isTracing) takeUp('outline', 'trace', ['photo'])
+}
+
+/** The outline's tool, point by point until the maker wants the line to cling to the edge. */
+function traceByPoints(): void {
+  sessionStore.setState({ followsEdge: false })
+  takeUp('outline', 'trace', ['photo'])
+}
+
 /** The tools of the canvas. */
 export const toolActions = [
   {
@@ -74,13 +88,40 @@ export const toolActions = [
     perform: () => takeUp('datum', 'scale', ['photo']),
   },
   {
+    id: 'tool-wood',
+    label: 'tool-wood',
+    group: 'tool',
+    shortcuts: [{ key: 'w' }],
+    isEnabled: hasPhoto,
+    isPressed: isInHand('wood'),
+    perform: () => takeUp('wood', 'trace', ['photo']),
+  },
+  {
+    id: 'tool-not-wood',
+    label: 'tool-not-wood',
+    group: 'tool',
+    shortcuts: [{ key: 'n' }],
+    isEnabled: hasPhoto,
+    isPressed: isInHand('notWood'),
+    perform: () => takeUp('notWood', 'trace', ['photo']),
+  },
+  {
+    id: 'tool-follow',
+    label: 'tool-follow',
+    group: 'tool',
+    shortcuts: [{ key: 'f' }],
+    isEnabled: hasPhoto,
+    isPressed: () => isInHand('outline')() && sessionStore.getState().followsEdge,
+    perform: followEdge,
+  },
+  {
     id: 'tool-outline',
     label: 'tool-outline',
     group: 'tool',
     shortcuts: [{ key: 'e' }],
     isEnabled: hasPhoto,
     isPressed: isInHand('outline'),
-    perform: () => takeUp('outline', 'trace', ['photo']),
+    perform: traceByPoints,
   },
   {
     id: 'tool-void',

@@ -13,6 +13,7 @@ import { zoomBy, ZOOM_STEP } from './keyInput'
 import { LEAST_LINE_POINTS } from './tools/line/lineTool'
 import { LEAST_RING_POINTS } from './tools/trace/drawing'
 import type { Scene } from './tools/toolTypes'
+import { TracingBar } from './TracingBar'
 
 interface Props {
   readonly scene: Scene
@@ -38,6 +39,7 @@ export function CanvasBar({ scene }: Props) {
         )}
         <CrossPart />
         <TracePart scene={scene} unfinished={unfinished} />
+        <TracingBar scene={scene} />
         <PiecePart scene={scene} />
       </div>
       <ZoomPart />

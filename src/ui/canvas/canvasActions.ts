@@ -1,7 +1,7 @@
 import { setSelection, setTool, setView } from '../../state/sessionStore'
 import type { Action } from '../actions/action'
 import { canvasStore, toolInHand } from './canvasStore'
-import { forgetCamera, settledModel } from './currentScene'
+import { currentScene, forgetCamera } from './currentScene'
 import { zoomBy, ZOOM_STEP } from './keyInput'
 import { sendToTool } from './sendToTool'
 import type { ToolKey } from './tools/toolTypes'
@@ -44,7 +44,9 @@ export function takeBack(): boolean {
 
 /** Is there an unfinished point that takeBack would give up? */
 export function canTakeBack(): boolean {
-  const { slab, tool } = settledModel()
+  const { slab, tool, tracing } = currentScene()
+  if (tracing.edge?.meaning === tool) return true
+  if ((tool === 'wood' || tool === 'notWood') && tracing.strokes.length > 0) return true
   return toolInHand(canvasStore.getState(), slab?.id ?? null, tool).unfinished.length > 0
 }
 

@@ -22,6 +22,8 @@ export interface CanvasState {
   readonly isPanning: boolean
   /** A finger or a button is down on the canvas. */
   readonly isTouched: boolean
+  /** Shift is held: lines go straight. */
+  readonly isStraightHeld: boolean
 }
 
 export const canvasStore = createStore<CanvasState>(() => ({
@@ -31,6 +33,7 @@ export const canvasStore = createStore<CanvasState>(() => ({
   crosshair: null,
   isPanning: false,
   isTouched: false,
+  isStraightHeld: false,
 }))
 
 const handKey = (slabId: string | null, tool: ToolName): string => `${slabId ?? ''}/${tool}`
@@ -42,5 +45,9 @@ export const putInHand = (slabId: string | null, hand: ToolInHand): void =>
   canvasStore.setState(({ hands }) => ({
     hands: new Map(hands).set(handKey(slabId, hand.name), hand),
   }))
+
+export const holdStraight = (isStraightHeld: boolean): void => {
+  if (canvasStore.getState().isStraightHeld !== isStraightHeld) canvasStore.setState({ isStraightHeld })
+}
 
 export const setCrosshair = (crosshair: Crosshair | null): void => canvasStore.setState({ crosshair })

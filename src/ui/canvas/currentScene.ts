@@ -1,6 +1,7 @@
 import { newId } from '../../state/newId'
 import { planStore } from '../../state/planStore'
 import { sessionStore } from '../../state/sessionStore'
+import { tracingOn, tracingStore } from '../../state/tracingStore'
 import { planResultOf } from '../usePlanResult'
 import { canvasStore } from './canvasStore'
 import { sceneModel, type SceneModel, startingCamera } from './scene'
@@ -23,8 +24,10 @@ export const cameraOf = (model: SceneModel, cameras: ReadonlyMap<string, Camera>
 /** What a tool gets to see now. */
 export function currentScene(): Scene {
   const model = settledModel()
-  const { cameras, size } = canvasStore.getState()
-  return { ...model, camera: cameraOf(model, cameras, size), size }
+  const { cameras, size, isStraightHeld } = canvasStore.getState()
+  const tracing = tracingOn(tracingStore.getState(), model.photo?.id)
+  const followsEdge = model.followsEdge && !isStraightHeld
+  return { ...model, tracing, followsEdge, camera: cameraOf(model, cameras, size), size }
 }
 
 /** Moves or zooms the current view. */

@@ -27,6 +27,9 @@ const HINTS: Readonly<Record<ToolName, Hint>> = {
     unfinished === 0
       ? t('canvas-hint-line')
       : t('canvas-hint-line-drawing', { points: t('canvas-points', { count: unfinished }) }),
+  wood: () => t('canvas-hint-wood'),
+  notWood: () => t('canvas-hint-not-wood'),
+  proposals: () => t('canvas-hint-proposals'),
   outline: (scene, unfinished) => traceHint(scene, 'outline', unfinished),
   void: (scene, unfinished) => traceHint(scene, 'void', unfinished),
   datum: (scene) => t(hasDatum(scene) ? 'canvas-hint-datum' : 'canvas-hint-datum-start'),
@@ -42,6 +45,7 @@ const hasDatum = ({ slab }: Scene): boolean => slab?.capture.kind === 'photo' &&
 const isTableLaid = ({ option, slab }: Scene): boolean => footprintPoseOn(option, slab) !== null
 
 function traceHint(scene: Scene, tool: 'outline' | 'void', unfinished: number): string {
+  if (scene.followsEdge) return t('canvas-hint-follow')
   if (unfinished > 0) return t('canvas-hint-drawing', { points: t('canvas-points', { count: unfinished }) })
   const hasOutline = tracesOf(scene).some(({ meaning }) => meaning.kind === 'outline')
   return tool === 'outline' && hasOutline ? t('canvas-hint-outline-edit') : t(`canvas-hint-${tool}-start`)

@@ -1,11 +1,12 @@
 import { addPoints, type Point } from '../../core/geometry'
 import { sessionStore, setTool } from '../../state/sessionStore'
-import { canvasStore, setCrosshair } from './canvasStore'
+import { canvasStore, holdStraight, setCrosshair } from './canvasStore'
 import { changeCamera, currentScene, forgetCamera } from './currentScene'
 import { setsPoints } from './handles'
 import { sendToTool } from './sendToTool'
 import { arrowStep, isArrow } from './tools/nudge'
 import type { ArrowKey, ToolKey } from './tools/toolTypes'
+import { leadTo } from './tracing'
 import { cameraShowing, panBy, worldOf, zoomAbout } from './view'
 
 /** One press of + or −. */
@@ -95,6 +96,7 @@ function toolKeyPressed(key: ToolKey, event: KeyboardEvent): boolean {
   const { crosshair } = canvasStore.getState()
   const { shiftKey: shift, altKey: alt } = event
   const fresh = crosshair?.isFresh ? crosshair.world : null
+  holdStraight(key === 'Enter' && shift)
   const answer = sendToTool({ kind: 'key', key, shift, alt, crosshair: fresh })
   if (!answer.unused) {
     if (key === 'Enter' && crosshair) setCrosshair({ ...crosshair, isFresh: false })
@@ -125,6 +127,7 @@ function moveCrosshair(step: Point): void {
     Math.min(scene.photo.heightPx, Math.max(0, y)),
   ]
   setCrosshair({ world, isFresh: true })
+  leadTo(world)
   changeCamera((camera, size) => cameraShowing(camera, world, size, CROSSHAIR_MARGIN_PX))
 }
 

@@ -1,13 +1,14 @@
 import type { Point } from '../../core/geometry'
 import { planStore } from '../../state/planStore'
 import { sessionStore } from '../../state/sessionStore'
-import { canvasStore, setCrosshair } from './canvasStore'
-import { changeCamera } from './currentScene'
+import { canvasStore, holdStraight, setCrosshair } from './canvasStore'
+import { changeCamera, currentScene } from './currentScene'
 import { gestureStep, type GestureEffect, type GestureState, type PointerInput, REST } from './gestures'
 import { isSpaceHeld } from './keyInput'
 import { sendToTool } from './sendToTool'
 import type { PointerKind } from './tools/toolTypes'
-import { panBy, zoomAbout } from './view'
+import { leadTo } from './tracing'
+import { panBy, worldOf, zoomAbout } from './view'
 
 const LEFT_BUTTON = 0
 const MIDDLE_BUTTON = 1
@@ -57,6 +58,7 @@ export function listenToPointers(host: HTMLElement): () => void {
     if (event.target instanceof Element && event.target.closest('button') !== null) return
     if (event.button !== LEFT_BUTTON && event.button !== MIDDLE_BUTTON) return
     event.preventDefault()
+    holdStraight(event.shiftKey)
     host.focus({ preventScroll: true })
     host.setPointerCapture(event.pointerId)
     flush()
@@ -65,7 +67,9 @@ export function listenToPointers(host: HTMLElement): () => void {
   }
 
   const onMove = (event: PointerEvent): void => {
-    if (gesture.kind === 'rest') return
+    holdStraight(event.shiftKey)
+    // A finger has no place before it comes down.
+    if (gesture.kind === 'rest') return event.pointerType === 'touch' ? undefined : hover(placeOf(event))
     waiting.set(event.pointerId, placeOf(event))
     if (frame === 0) frame = requestAnimationFrame(flush)
   }
@@ -121,6 +125,9 @@ export function listenToPointers(host: HTMLElement): () => void {
     host.removeEventListener('contextmenu', noMenu)
   }
 }
+
+/** The browser hands out one move a frame: the line that follows the pointer is asked for at once. */
+const hover = (at: Point): void => leadTo(worldOf(currentScene().camera, at))
 
 function carryOut(effect: GestureEffect): 'declined' | undefined {
   switch (effect.kind) {

@@ -14,6 +14,12 @@ export type Say =
   | { readonly kind: 'points-missing'; readonly placed: number }
   | { readonly kind: 'trace-closed'; readonly meaning: 'outline' | 'void'; readonly points: number }
   | { readonly kind: 'trace-dropped' }
+  | { readonly kind: 'stroke-started' }
+  | { readonly kind: 'stroke-set'; readonly number: number }
+  | { readonly kind: 'stroke-taken-back'; readonly left: number }
+  | { readonly kind: 'proposal-chosen'; readonly number: number }
+  | { readonly kind: 'stretch-pinned' }
+  | { readonly kind: 'stretch-taken-back' }
   | { readonly kind: 'outline-exists' }
   | { readonly kind: 'outside-photo' }
   | { readonly kind: 'corner-set'; readonly number: number }

@@ -11,12 +11,11 @@ type SayScene = Pick<Scene, 'slab' | 'photo' | 'optionResult' | 'boardSize' | 'r
 /** The sentence for what has happened, from the plan as it is after it. */
 export function sayText(say: Say, scene: SayScene, display: LengthDisplay): string {
   if ('number' in say) return t(`say-${say.kind}`, { number: String(say.number) })
+  if ('left' in say) return t(`say-${say.kind}`, { count: say.left })
   if ('markId' in say) return t(`say-${say.kind}`, { name: markName(say.markId, scene) })
   switch (say.kind) {
     case 'selected':
       return selectedText(say.selection, scene, display)
-    case 'point-taken-back':
-      return t('say-point-taken-back', { count: say.left })
     case 'points-missing':
       return t('say-points-missing', { count: say.placed })
     case 'trace-closed':

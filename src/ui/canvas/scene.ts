@@ -34,11 +34,20 @@ export const footprintPoseOn = (option: Option | null, slab: Slab | null): Isome
 
 type SceneSession = Pick<
   SessionState,
-  'slabId' | 'optionId' | 'stage' | 'view' | 'tool' | 'selection' | 'boardSize' | 'ruleSize' | 'showsWeak'
+  | 'slabId'
+  | 'optionId'
+  | 'stage'
+  | 'view'
+  | 'tool'
+  | 'selection'
+  | 'boardSize'
+  | 'ruleSize'
+  | 'showsWeak'
+  | 'followsEdge'
 >
 
 /** What is on the bench, before it is put on screen. */
-export type SceneModel = Omit<Scene, 'camera' | 'size'>
+export type SceneModel = Omit<Scene, 'camera' | 'size' | 'tracing'>
 
 export function sceneModel(
   plan: Plan,
@@ -67,6 +76,7 @@ export function sceneModel(
     boardSize: wholeBoard(session.boardSize),
     ruleSize: session.ruleSize,
     showsWeak: session.showsWeak,
+    followsEdge: session.followsEdge,
     newId,
   }
 }

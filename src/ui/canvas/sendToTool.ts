@@ -8,6 +8,7 @@ import type { Say } from './say'
 import { sayText } from './sayText'
 import { applyToolCommand, runToolCommand } from './tools/toolCommand'
 import type { ToolEvent, ToolStep } from './tools/toolTypes'
+import { carryOut } from './tracing'
 
 type Answer = Omit<ToolStep<unknown>, 'state'>
 
@@ -22,6 +23,7 @@ export function sendToTool(event: ToolEvent): Answer {
     runToolCommand(answer.command)
     refineAfter(answer.command)
   } else showDraft(answer)
+  for (const order of answer.trace ?? []) carryOut(order, scene)
   if (answer.select !== undefined) sessionStore.setState({ selection: answer.select })
   if (answer.layDown) sessionStore.setState({ tool: 'select' })
   if (answer.say) sayIt(answer.say)

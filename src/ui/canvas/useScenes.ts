@@ -8,6 +8,7 @@ import { planResultOf } from '../usePlanResult'
 import { canvasStore } from './canvasStore'
 import { cameraOf } from './currentScene'
 import { sceneModel } from './scene'
+import { NO_TRACING } from '../../state/tracingStore'
 import type { Scene } from './tools/toolTypes'
 
 export interface Scenes {
@@ -23,16 +24,17 @@ export function useScenes(): Scenes {
   const draft = useStore(sessionStore, (session) => session.draft)
   const session = useStore(
     sessionStore,
-    useShallow(({ slabId, optionId, stage, view, tool, selection, boardSize, ruleSize, showsWeak }) => ({
-      slabId,
-      optionId,
-      stage,
-      view,
-      tool,
-      selection,
-      boardSize,
-      ruleSize,
-      showsWeak,
+    useShallow((state) => ({
+      slabId: state.slabId,
+      optionId: state.optionId,
+      stage: state.stage,
+      view: state.view,
+      tool: state.tool,
+      selection: state.selection,
+      boardSize: state.boardSize,
+      ruleSize: state.ruleSize,
+      showsWeak: state.showsWeak,
+      followsEdge: state.followsEdge,
     })),
   )
   const cameras = useStore(canvasStore, (state) => state.cameras)
@@ -43,11 +45,14 @@ export function useScenes(): Scenes {
     [draft, session],
   )
   const settled = useMemo(
-    () => ({ ...model, camera: cameraOf(model, cameras, size), size }),
+    () => ({ ...model, tracing: NO_TRACING, camera: cameraOf(model, cameras, size), size }),
     [model, cameras, size],
   )
   const shown = useMemo(
-    () => (drafted ? withSettledTray({ ...drafted, camera: settled.camera, size }, settled) : settled),
+    () =>
+      drafted
+        ? withSettledTray({ ...drafted, tracing: NO_TRACING, camera: settled.camera, size }, settled)
+        : settled,
     [drafted, settled, size],
   )
   return { settled, shown }

@@ -1,5 +1,5 @@
 import { ringPerimeterMm } from '../../core/geometry'
-import type { Slab, SlabResult, Trace } from '../../core/plan'
+import type { Photo, Slab, SlabResult, Trace } from '../../core/plan'
 import { removeTrace } from '../../state/commands'
 import { run } from '../../state/run'
 import { ActionButton } from '../actions/ActionButton'
@@ -10,6 +10,8 @@ import { useSlab } from '../useActive'
 import { readyValue } from '../readyValue'
 import { usePlanResult } from '../usePlanResult'
 import { Figures } from './Figures'
+import { FindEdgePart } from './FindEdgePart'
+import { FindVoidsPart } from './FindVoidsPart'
 import { NoPhotoYet } from './NoPhotoYet'
 import { PanelPart } from './PanelPart'
 import { photoOf, tracesOf } from './photoOf'
@@ -59,16 +61,6 @@ function OutlineFigures({ result }: Pick<Props, 'result'>) {
   )
 }
 
-function NoOutlineYet() {
-  return (
-    <PanelPart title={t('edge-outline')} note={t('edge-outline-how')}>
-      <div className="button-row">
-        <ActionButton id="tool-outline" label={t('edge-start-outline')} className="button-main" />
-      </div>
-    </PanelPart>
-  )
-}
-
 function OutlinePart({ slab, result, outline }: Props & { readonly outline: Trace }) {
   const scale = readyValue(result?.scale)
   return (
@@ -89,7 +81,13 @@ function OutlinePart({ slab, result, outline }: Props & { readonly outline: Trac
   )
 }
 
-function VoidsPart({ slab, result, traces }: Props & { readonly traces: readonly Trace[] }) {
+interface VoidsProps extends Props {
+  readonly traces: readonly Trace[]
+  readonly photo: Photo
+  readonly outline: Trace | undefined
+}
+
+function VoidsPart({ slab, result, traces, photo, outline }: VoidsProps) {
   const voids = traces.flatMap((trace) =>
     trace.meaning.kind === 'void' ? [{ trace, meaning: trace.meaning }] : [],
   )
@@ -98,6 +96,7 @@ function VoidsPart({ slab, result, traces }: Props & { readonly traces: readonly
       <div className="button-row">
         <ActionButton id="tool-void" label={t('edge-start-void')} />
       </div>
+      {outline !== undefined && <FindVoidsPart photo={photo} />}
       <ul className="cards">
         {voids.map(({ trace, meaning }, index) => (
           <VoidCard
@@ -140,17 +139,15 @@ export function EdgePanel() {
   if (slab?.capture.kind === 'stations') {
     return <TapedOutline slabId={slab.id} stations={slab.capture.stations} result={result} />
   }
-  if (slab === null || photoOf(slab) === null) return <NoPhotoYet />
+  const photo = slab && photoOf(slab)
+  if (slab === null || photo === null) return <NoPhotoYet />
   const traces = tracesOf(slab)
   const outline = traces.find(({ meaning }) => meaning.kind === 'outline')
   return (
     <>
-      {outline === undefined ? (
-        <NoOutlineYet />
-      ) : (
-        <OutlinePart slab={slab} result={result} outline={outline} />
-      )}
-      <VoidsPart slab={slab} result={result} traces={traces} />
+      {outline !== undefined && <OutlinePart slab={slab} result={result} outline={outline} />}
+      <FindEdgePart photo={photo} outline={outline} />
+      <VoidsPart slab={slab} result={result} traces={traces} photo={photo} outline={outline} />
     </>
   )
 }

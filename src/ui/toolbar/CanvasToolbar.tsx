@@ -10,7 +10,7 @@ const VIEWS: readonly ActionId[] = ['view-photo', 'view-above', 'view-table']
 const TOOLS_AT: Readonly<Record<StageName, readonly ActionId[]>> = {
   photo: [],
   scale: ['tool-select', 'tool-mark', 'tool-board', 'tool-rule', 'tool-line', 'tool-datum'],
-  trace: ['tool-select', 'tool-outline', 'tool-void'],
+  trace: ['tool-select', 'tool-wood', 'tool-not-wood', 'tool-outline', 'tool-void'],
   table: ['tool-select', 'tool-footprint'],
   cuts: ['tool-select', 'tool-piece'],
   pour: [],

@@ -4,6 +4,7 @@ import { helpTexts } from './en/ui/help'
 import { pourTexts } from './en/ui/pour'
 import { slabTexts } from './en/ui/slab'
 import { tableTexts } from './en/ui/table'
+import { traceTexts } from './en/ui/trace'
 import { workbenchTexts } from './en/ui/workbench'
 
 /** All texts of the screen, by key. */
@@ -12,6 +13,7 @@ export const en = {
   ...workbenchTexts,
   ...slabTexts,
   ...tableTexts,
+  ...traceTexts,
   ...pourTexts,
   ...helpTexts,
   ...canvasTexts,

@@ -1,5 +1,6 @@
 import { memo, useCallback } from 'react'
 import { useStore } from 'zustand'
+import { tracingOn, tracingStore } from '../../../state/tracingStore'
 import { useDisplay } from '../../text/useDisplay'
 import { canvasStore, toolInHand } from '../canvasStore'
 import type { Ink } from '../ink'
@@ -13,6 +14,7 @@ import { paintOption } from './paintOption'
 import { paintPhoto } from './paintPhoto'
 import { paintSlab } from './paintSlab'
 import { paintTableFill, paintTableGround } from './paintTable'
+import { paintTracing } from './paintTracing'
 import { paintWeak } from './paintWeak'
 import { PaintLayer } from './PaintStage'
 
@@ -94,15 +96,17 @@ function HandsLayer({ scene, ink, slabMoves, optionMoves }: StillProps) {
   const display = useDisplay()
   const crosshair = useStore(canvasStore, (state) => state.crosshair)
   const hand = useStore(canvasStore, (state) => toolInHand(state, scene.slab?.id ?? null, scene.tool))
+  const tracing = useStore(tracingStore, (state) => tracingOn(state, scene.photo?.id))
   const paintOptionPart = useOptionPainter(scene, ink)
   const paint = useCallback(
     (brush: Brush) => {
       if (optionMoves) paintOptionPart(brush)
       if (slabMoves) paintSlab(brush, scene, ink)
       if (slabMoves || optionMoves) paintMarks(brush, scene, ink, display)
+      paintTracing(brush, scene, ink, tracing, hand.rubber)
       paintHands(brush, scene, ink, { unfinished: hand.unfinished, aim: hand.aim, crosshair })
     },
-    [scene, ink, display, slabMoves, optionMoves, hand, crosshair, paintOptionPart],
+    [scene, ink, display, slabMoves, optionMoves, hand, crosshair, tracing, paintOptionPart],
   )
   return <PaintLayer paint={paint} />
 }

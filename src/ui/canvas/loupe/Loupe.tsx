@@ -1,6 +1,7 @@
 import { useEffect, useLayoutEffect, useRef } from 'react'
 import { useStore } from 'zustand'
 import type { Point } from '../../../core/geometry'
+import { type FollowedEdge, tracingOn, tracingStore } from '../../../state/tracingStore'
 import { photoClient } from '../../photoClient'
 import { canvasStore, toolInHand } from '../canvasStore'
 import { pictureStore, putPicture, type Pictures } from '../photo/pictureStore'
@@ -43,13 +44,17 @@ interface AtProps extends Props {
 function LoupeAt({ scene, world, pointerAt, touch }: AtProps) {
   const canvas = useRef<HTMLCanvasElement>(null)
   const pictures = useStore(pictureStore)
+  const edge = useStore(tracingStore, (state) => tracingOn(state, scene.photo?.id).edge)
   const [x, y] = loupeCentre(pointerAt, screenOf(scene.camera, world), touch, scene.size)
   const pxPerWorld = scene.camera.scale * LOUPE_POWER
   useSharpRound(scene, world, pxPerWorld)
   useLayoutEffect(() => {
     const brush = canvas.current?.getContext('2d')
-    if (brush) paintLoupe(brush, pictures, world, pxPerWorld)
-  }, [pictures, world, pxPerWorld])
+    if (!brush) return
+    paintLoupe(brush, pictures, world, pxPerWorld)
+    if (edge?.meaning === scene.tool) paintEdge(brush, edge, world, pxPerWorld)
+    paintCross(brush)
+  }, [pictures, world, pxPerWorld, edge, scene.tool])
   const ratio = globalThis.devicePixelRatio || 1
   return (
     <canvas
@@ -118,7 +123,31 @@ function paintLoupe(
       (area.maxY - area.minY) * pxPerWorld,
     )
   }
-  paintCross(brush)
+}
+
+/** The line that follows the edge, as far as it comes into the loupe. */
+function paintEdge(
+  brush: CanvasRenderingContext2D,
+  { acceptedPx, livePx }: FollowedEdge,
+  [x, y]: Point,
+  pxPerWorld: number,
+): void {
+  for (const [path, width] of [
+    [acceptedPx, 3],
+    [livePx, 2],
+  ] as const) {
+    brush.beginPath()
+    for (const [u, v] of path) {
+      brush.lineTo(LOUPE_RADIUS_PX + (u - x) * pxPerWorld, LOUPE_RADIUS_PX + (v - y) * pxPerWorld)
+    }
+    brush.lineJoin = 'round'
+    brush.lineWidth = width + 2.5
+    brush.strokeStyle = '#fdfbf6'
+    brush.stroke()
+    brush.lineWidth = width
+    brush.strokeStyle = '#1c4c78'
+    brush.stroke()
+  }
 }
 
 function paintCross(brush: CanvasRenderingContext2D): void {

@@ -1,4 +1,4 @@
-import type { PxPoint } from '../../../core/geometry'
+import type { Point, PxPoint } from '../../../core/geometry'
 import type { ToolName } from '../../../state/sessionStore'
 import { boardTool } from './board/boardTool'
 import { datumTool } from './datum/datumTool'
@@ -6,8 +6,10 @@ import { footprintTool } from './footprint/footprintTool'
 import { lineTool } from './line/lineTool'
 import { markTool } from './mark/markTool'
 import { pieceTool } from './piece/pieceTool'
+import { proposalTool } from './proposals/proposalTool'
 import { ruleTool } from './rule/ruleTool'
 import { selectTool } from './select/selectTool'
+import { strokeTool } from './strokes/strokeTool'
 import type { Aim, Scene, Tool, ToolEvent, ToolStep } from './toolTypes'
 import { traceTool } from './trace/traceTool'
 
@@ -17,6 +19,7 @@ export interface ToolInHand {
   readonly step: (event: ToolEvent, scene: Scene) => Omit<ToolStep<unknown>, 'state'> & { next: ToolInHand }
   readonly aim: Aim | null
   readonly unfinished: readonly PxPoint[]
+  readonly rubber: readonly [Point, Point] | null
 }
 
 function inHand<State>(name: ToolName, tool: Tool<State>, state: State = tool.idle): ToolInHand {
@@ -28,6 +31,7 @@ function inHand<State>(name: ToolName, tool: Tool<State>, state: State = tool.id
     },
     aim: tool.aim(state),
     unfinished: tool.unfinished(state),
+    rubber: tool.rubber?.(state) ?? null,
   }
 }
 
@@ -37,6 +41,9 @@ const AT_REST: Readonly<Record<ToolName, ToolInHand>> = {
   board: inHand('board', boardTool),
   outline: inHand('outline', traceTool('outline')),
   void: inHand('void', traceTool('void')),
+  wood: inHand('wood', strokeTool('wood')),
+  notWood: inHand('notWood', strokeTool('not-wood')),
+  proposals: inHand('proposals', proposalTool),
   rule: inHand('rule', ruleTool),
   line: inHand('line', lineTool),
   datum: inHand('datum', datumTool),

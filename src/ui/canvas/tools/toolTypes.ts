@@ -4,8 +4,10 @@ import type { BoardSize } from '../../../state/preferences'
 import type { Selection, Stage, ToolName, ViewName } from '../../../state/sessionStore'
 import type { Frames } from '../frames'
 import type { Camera, Size } from '../view'
+import type { TracingState } from '../../../state/tracingStore'
 import type { Say } from '../say'
 import type { ToolCommand } from './toolCommand'
+import type { TraceOrder } from './traceOrder'
 
 /** 'keys' stands for the crosshair that the arrow keys move. */
 export type PointerKind = 'mouse' | 'touch' | 'pen' | 'keys'
@@ -110,6 +112,10 @@ export interface Scene {
   readonly ruleSize: { readonly lengthMm: number; readonly thicknessMm: number }
   /** The map of where the photo is weak lies over the slab. */
   readonly showsWeak: boolean
+  /** Lines that are drawn cling to the edge. */
+  readonly followsEdge: boolean
+  /** What is proposed on this photo. Layers read the store instead: it changes with every move of the pointer. */
+  readonly tracing: TracingState
   readonly newId: () => string
 }
 
@@ -122,6 +128,8 @@ export interface ToolStep<State> {
   readonly draft?: ToolCommand | null
   /** Runs as one undo step. */
   readonly command?: ToolCommand
+  /** What is asked of the tracing worker's desk, in turn. */
+  readonly trace?: readonly TraceOrder[]
   readonly select?: Selection | null
   /** The tool has done its work: what it made is then moved with the hand. */
   readonly layDown?: boolean
@@ -145,4 +153,6 @@ export interface Tool<State> {
   readonly aim: (state: State) => Aim | null
   /** Points set so far in an unfinished trace or board or datum, photo px. */
   readonly unfinished: (state: State) => readonly PxPoint[]
+  /** A stroke that is being drawn, in the photo. */
+  readonly rubber?: (state: State) => readonly [Point, Point] | null
 }

@@ -28,6 +28,7 @@ export const commandTexts = {
   'command-setFlatness': 'say how flat the slab is',
   'command-setDatum': 'move the datum line',
   'command-addTrace': 'trace',
+  'command-setOutline': 'trace the outline',
   'command-replaceTraceRing': 'change a trace',
   'command-moveTracePoint': 'move a point',
   'command-insertTracePoint': 'add a point',

@@ -90,8 +90,20 @@ function released(meaning: TraceMeaning, state: Drawing, scene: Scene): ToolStep
 function withPoint(points: readonly PxPoint[], world: Point, scene: Scene): ToolStep<TraceState> {
   const atPx = aimedPx(world, scene)
   if (!atPx) return { state: drawingOf(points), say: { kind: 'outside-photo' } }
+  const last = points.at(-1)
+  if (last && scene.followsEdge) return clinging(points.slice(0, -1), last, atPx)
   return { state: drawingOf([...points, atPx]), say: { kind: 'point-set', number: points.length + 1 } }
 }
+
+/** What was drawn point by point goes on as a line that clings to the edge. */
+const clinging = (before: readonly PxPoint[], at: PxPoint, next: PxPoint): ToolStep<TraceState> => ({
+  state: { kind: 'open', grab: EMPTY_HAND, aiming: null, dropped: [] },
+  trace: [
+    { kind: 'start-edge', at, before },
+    { kind: 'pin-edge', at: next },
+  ],
+  say: { kind: 'stretch-pinned' },
+})
 
 function close(meaning: TraceMeaning, points: readonly PxPoint[], scene: Scene): ToolStep<TraceState> {
   const { slab, photo } = scene

@@ -1,4 +1,4 @@
-import { type Point, pxPoint } from '../../../../core/geometry'
+import { type Point, type PxPoint, pxPoint } from '../../../../core/geometry'
 import { traceEdgeAt } from '../../bodies'
 import { handlesOf, isTraceOpen, tracesOf } from '../../handles'
 import { HIT_RADIUS_PX, hitHandle } from '../../hitTest'
@@ -29,7 +29,7 @@ export function stepOpen(
     case 'key':
       return keyed(meaning, state, event, scene)
     case 'takeBack':
-      return broughtBack(state)
+      return broughtBack(state, scene)
     case 'tap':
       return isTakenUp(meaning, scene) ? { state, say: { kind: 'outline-exists' } } : { state, unused: true }
     default:
@@ -49,10 +49,21 @@ function aimed(
   return event.kind === 'drag' ? { state: { ...state, aiming: after } } : firstPoint(state, after.at, scene)
 }
 
-const broughtBack = (state: Open): ToolStep<TraceState> =>
-  state.dropped.length > 0
+function broughtBack(state: Open, scene: Scene): ToolStep<TraceState> {
+  const last = state.dropped.at(-1)
+  if (last && scene.followsEdge) return begun(state, last, state.dropped.slice(0, -1))
+  return state.dropped.length > 0
     ? { state: drawingOf(state.dropped), say: { kind: 'point-set', number: state.dropped.length } }
     : { state, unused: true }
+}
+
+/** The line clings to the edge from here on. */
+const begun = (state: Open, at: PxPoint, before: readonly PxPoint[]): ToolStep<TraceState> => ({
+  state: { ...state, grab: EMPTY_HAND, aiming: null, dropped: [] },
+  trace: [{ kind: 'start-edge', at, before }],
+  select: null,
+  say: { kind: 'point-set', number: before.length + 1 },
+})
 
 /** A slab has one outline: with it there, presses beside it pan. */
 const isTakenUp = (meaning: TraceMeaning, scene: Scene): boolean =>
@@ -94,6 +105,7 @@ function insertAt(
 
 function firstPoint(state: Open, world: Point, scene: Scene): ToolStep<TraceState> {
   const atPx = aimedPx(world, scene)
+  if (atPx && scene.followsEdge) return begun(state, atPx, [])
   return atPx
     ? { state: drawingOf([atPx]), select: null, say: { kind: 'point-set', number: 1 } }
     : { state: { ...state, aiming: null }, say: { kind: 'outside-photo' } }

@@ -129,10 +129,7 @@ export const slabTexts = {
   'station-add': 'Add it',
 
   'edge-outline': 'Outline of the face',
-  'edge-outline-how':
-    'Tap along the edge of the top face, closer where it bends; Enter or a tap on the first point closes it.',
   'edge-outline-edit': 'Drag a point to move it, tap the edge to add one, Delete takes one away.',
-  'edge-start-outline': 'Trace the outline',
   'edge-edit-outline': 'Change points',
   'edge-remove-outline': 'Remove outline',
   'edge-length': 'Length along the datum',

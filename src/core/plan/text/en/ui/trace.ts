@@ -1,0 +1,69 @@
+const counted = (count: number, one: string, many: string): string =>
+  count === 1 ? `1 ${one}` : `${count} ${many}`
+
+/** Finding, following and mending the edge, on the picture and beside it. */
+export const traceTexts = {
+  'tool-wood': 'Mark wood',
+  'tool-not-wood': 'Mark not wood',
+  'tool-proposals': 'Judge proposals',
+  'tool-follow': 'Follow the edge',
+
+  'canvas-hint-wood': 'Draw a stroke along the middle of the wood. The outline is proposed from it.',
+  'canvas-hint-not-wood': 'Draw a stroke, or tap, where the outline takes in what is not wood.',
+  'canvas-hint-proposals': 'Tap a proposal; accept it as a void, or decline it.',
+  'canvas-hint-follow':
+    'Tap a point on the edge and move along it: the line clings to it. A tap pins it, Shift goes straight, Enter closes it.',
+  'canvas-follow': 'Cling to the edge',
+  'canvas-take-back-stretch': 'Take back a stretch',
+
+  'stroke-take-back': 'Take back a stroke',
+  'stroke-take-back-short': 'Take back',
+  'outline-accept': 'Accept outline',
+  'outline-discard': 'Discard it',
+  'proposal-accept': 'Accept',
+  'proposal-decline': 'Decline',
+  'proposal-name': ({ number }: { readonly number: string }) => `Proposal ${number}`,
+
+  'find-title': 'Find the edge',
+  'find-note':
+    'Draw one stroke along the wood: the outline is proposed, and more strokes correct it. Nothing is in the job until you accept it.',
+  'find-again': 'Find it anew',
+  'find-note-again': 'A proposal takes the place of the outline only when you accept it.',
+  'find-strokes': ({ count }: { readonly count: number }) => `${counted(count, 'stroke', 'strokes')} drawn.`,
+  'find-points': ({ count }: { readonly count: number }) => `Outline proposed with ${count} points.`,
+  'find-looking': 'Looking for the edge …',
+  'find-follow': 'Follow the edge by hand',
+  'find-by-points': 'Tap point by point',
+
+  'voids-find': 'Look for voids and cracks',
+  'voids-note':
+    'Dark places within the outline are proposed; a dark knot may be among them, and a void with light walls may be missing.',
+  'voids-none': 'Nothing was found that looks like a void. Trace it by hand where there is one.',
+  'voids-left': ({ count }: { readonly count: number }) =>
+    `${counted(count, 'proposal', 'proposals')} to judge:`,
+  'voids-decline-all': 'Decline all that are left',
+  'proposal-void': ({ number }: { readonly number: string }) => `Proposal ${number}: a hole`,
+  'proposal-crack': ({ number }: { readonly number: string }) => `Proposal ${number}: a crack`,
+
+  'job-finding-outline': 'Looking for the edge',
+  'job-finding-voids': 'Looking for voids',
+  'job-preparing-edge': 'Getting the photo ready',
+
+  'say-stroke-started': 'The stroke begins here; now its end.',
+  'say-stroke-set': ({ number }: { readonly number: string }) =>
+    `Stroke ${number} drawn. Looking for the edge.`,
+  'say-stroke-taken-back': ({ count }: { readonly count: number }) =>
+    `Last stroke taken back, ${count} left.`,
+  'say-outline-proposed': ({ points }: { readonly points: number }) =>
+    `Outline proposed with ${points} points.`,
+  'say-outline-accepted': ({ points }: { readonly points: number }) =>
+    `Outline accepted with ${points} points.`,
+  'say-outline-discarded': 'Proposal let go. The outline is as it was.',
+  'say-voids-proposed': ({ count }: { readonly count: number }) =>
+    count === 0 ? 'No voids found.' : `${counted(count, 'void', 'voids')} proposed. Judge them one by one.`,
+  'say-proposal-chosen': ({ number }: { readonly number: string }) => `Proposal ${number}.`,
+  'say-void-accepted': ({ left }: { readonly left: number }) => `Accepted. ${left} left to judge.`,
+  'say-void-declined': ({ left }: { readonly left: number }) => `Declined. ${left} left to judge.`,
+  'say-stretch-pinned': 'Line pinned.',
+  'say-stretch-taken-back': 'Last stretch taken back.',
+} as const

@@ -1,0 +1,23 @@
+import * as z from 'zod/mini'
+
+const coordinate = z.number().check(z.minimum(-100_000), z.maximum(100_000))
+const place = z.tuple([coordinate, coordinate])
+/** Which way of finding lines it was: a later program may find them otherwise, and lines are never found anew by themselves. */
+const method = z.string().check(z.maxLength(40))
+
+const stroke = z.strictObject({ kind: z.enum(['wood', 'not-wood']), fromPx: place, toPx: place })
+
+/** How a line first came about; what was mended by hand since then does not change it. */
+export const traceOrigin = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('hand') }),
+  /** Clung to the edge between the maker's pins. */
+  z.strictObject({ kind: z.literal('follow'), method }),
+  /** Found from strokes on wood and on what is not wood. */
+  z.strictObject({
+    kind: z.literal('strokes'),
+    method,
+    strokes: z.array(stroke).check(z.maxLength(500)),
+  }),
+  /** Proposed by the program within the outline, and accepted by the maker. */
+  z.strictObject({ kind: z.literal('proposed'), method }),
+])
