@@ -2,6 +2,7 @@ import { cpus } from 'node:os'
 import react from '@vitejs/plugin-react'
 import type { Plugin } from 'vite'
 import { defineConfig } from 'vitest/config'
+import { offlinePlugin } from './.scripts/offlinePlugin.mjs'
 
 /**
  * The page forbids inline scripts and outside requests. Only the development server needs an exception: it puts
@@ -24,7 +25,7 @@ const oneAtATime = { fileParallelism: false, maxWorkers: 1, environment: 'node' 
 
 export default defineConfig({
   base: './',
-  plugins: [react(), relaxPolicyInDevelopment],
+  plugins: [react(), relaxPolicyInDevelopment, offlinePlugin()],
   worker: { format: 'es' },
   build: {
     target: 'es2022',

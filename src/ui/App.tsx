@@ -9,6 +9,7 @@ import { PartBoundary } from './errors/PartBoundary'
 import { DropPlace } from './files/DropPlace'
 import { Header } from './header/Header'
 import { LostParts } from './LostParts'
+import { NewerVersion } from './NewerVersion'
 import { Notice } from './Notice'
 import { PourAsking } from './panels/pour/PourAsking'
 import { Sheet, type SheetHeight } from './panels/Sheet'
@@ -53,6 +54,7 @@ export function App() {
           <CanvasToolbar />
         </PartBoundary>
         <Notice />
+        <NewerVersion />
         <LostParts />
         <RunningJobs />
       </main>

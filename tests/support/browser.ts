@@ -70,6 +70,8 @@ export interface OpenOptions {
   /** What follows the address, e.g. `?x=1`. */
   readonly path?: string
   readonly context?: BrowserContextOptions
+  /** Where else than on the run's own server the program is; ends in a slash. */
+  readonly baseUrl?: string
   /** Opens a second tab in the context of another page: same storage, same watch. */
   readonly beside?: OpenedApp
 }
@@ -98,7 +100,7 @@ const newContext = async ({ device = 'desktop', context }: OpenOptions): Promise
  * Whoever opens it closes it; `appTest` does that by itself.
  */
 export const openApp = async (options: OpenOptions = {}): Promise<OpenedApp> => {
-  const baseUrl = inject('baseUrl')
+  const baseUrl = options.baseUrl ?? inject('baseUrl')
   const context = options.beside?.context ?? (await newContext(options))
   const page = await context.newPage()
   const consoleWatch = options.beside?.console ?? new ConsoleWatch()

@@ -3,7 +3,7 @@ import { ActionButton } from '../actions/ActionButton'
 import type { ActionId } from '../actions/registry'
 import { MenuIcon } from '../icons'
 import { t } from '../text/t'
-import { BrightChoice, UnitsChoice } from './MenuChoices'
+import { BrightChoice, KeptLine, UnitsChoice } from './MenuChoices'
 
 const JOB_ACTIONS: readonly ActionId[] = ['start-own', 'open-file', 'save-file', 'show-jobs']
 
@@ -62,6 +62,7 @@ export function Menu() {
             </section>
             <section className="menu-part" aria-label={t('menu-help')}>
               <ActionButton id="show-help" showsShortcut onDone={finish} />
+              <KeptLine />
             </section>
           </div>
         </>

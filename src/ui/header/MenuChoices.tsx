@@ -1,5 +1,6 @@
 import { useStore } from 'zustand'
 import type { LengthDisplay } from '../../core/units'
+import { programStore } from '../../state/programVersion'
 import { sessionStore, setPreferences } from '../../state/sessionStore'
 import { CheckField } from '../fields/CheckField'
 import { ChoiceGroup } from '../fields/ChoiceGroup'
@@ -53,4 +54,10 @@ export function BrightChoice() {
       onChange={(checked) => setPreferences({ bright: checked })}
     />
   )
+}
+
+/** Says so once the program no longer needs a network. */
+export function KeptLine() {
+  const isKept = useStore(programStore, (program) => program.isKept)
+  return isKept ? <p className="note">{t('kept-offline')}</p> : null
 }

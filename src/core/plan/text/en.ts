@@ -1,6 +1,7 @@
 import { commandTexts } from './en/commands'
 import { canvasTexts } from './en/ui/canvas'
 import { helpTexts } from './en/ui/help'
+import { keepingTexts } from './en/ui/keeping'
 import { pourTexts } from './en/ui/pour'
 import { slabTexts } from './en/ui/slab'
 import { tableTexts } from './en/ui/table'
@@ -17,6 +18,7 @@ export const en = {
   ...pourTexts,
   ...helpTexts,
   ...canvasTexts,
+  ...keepingTexts,
 } as const
 
 export type Catalogue = typeof en
