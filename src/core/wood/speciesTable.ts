@@ -74,26 +74,18 @@ const cited = (text: string, factor: number): Cited => {
 }
 
 function speciesOf(row: string): Species {
-  const [
-    id = '',
-    name = '',
-    latinName = '',
-    gravity = '',
-    radial = '',
-    tangential = '',
-    volume = '',
-    mpsi = '',
-  ] = row.split('|')
+  const cells = row.split('|')
+  const cell = (at: number): string => cells[at] ?? ''
   return {
-    id,
-    name,
-    latinName,
-    gravity: cited(gravity, 1),
-    gravityBasis: figureOf(gravity, 1).isGreen ? 'green' : 'dry',
-    radialFraction: cited(radial, 0.01),
-    tangentialFraction: cited(tangential, 0.01),
-    volumetricFraction: cited(volume, 0.01),
-    elasticityGPa: mpsi === '–' ? null : cited(mpsi, GPA_PER_MPSI),
+    id: cell(0),
+    name: cell(1),
+    latinName: cell(2),
+    gravity: cited(cell(3), 1),
+    gravityBasis: figureOf(cell(3), 1).isGreen ? 'green' : 'dry',
+    radialFraction: cited(cell(4), 0.01),
+    tangentialFraction: cited(cell(5), 0.01),
+    volumetricFraction: cited(cell(6), 0.01),
+    elasticityGPa: cell(7) === '–' ? null : cited(cell(7), GPA_PER_MPSI),
   }
 }
 
