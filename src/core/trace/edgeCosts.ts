@@ -9,7 +9,7 @@ const WEIGHT_CROSSING = 43
 const WEIGHT_GRADIENT = 14
 
 /** Most that is added where a place does not look like the accepted edge, in hundredths. */
-const MOST_UNLIKE = 6
+const MOST_UNLIKE = 12
 const BINS = 16
 
 /**
@@ -100,7 +100,7 @@ export class EdgeCosts implements WalkCosts {
     this.alongY[at] = Math.round(127 * unitX)
     this.place[at] = (this.#isCrossing(at) ? 0 : WEIGHT_CROSSING) + Math.round(WEIGHT_GRADIENT * (1 - strong))
     const away = Math.round(2 * unitX) + wide * Math.round(2 * unitY)
-    this.look[at] = (this.#grey(at - away) >> 4) * BINS + (this.#grey(at + away) >> 4)
+    this.look[at] = binOf(this.#grey(at - away)) * BINS + binOf(this.#grey(at + away))
   }
 
   #curvature(at: number): number {
@@ -127,6 +127,9 @@ export class EdgeCosts implements WalkCosts {
     )
   }
 }
+
+/** Finer in the dark, as the eye sees: dark wood on a dark floor is told apart, too. */
+const binOf = (grey: number): number => Math.floor(Math.sqrt(grey))
 
 const crosses = (here: number, there: number): boolean =>
   here * there < 0 && Math.abs(here) <= Math.abs(there)

@@ -118,7 +118,8 @@ export class EdgeFollower {
   }
 
   #learn(way: readonly PxPoint[]): void {
-    for (const costs of this.#levels) costs.learn([...way.slice(0, 30), ...way.slice(-30)].map((at) => placeOf(costs, at)))
+    for (const costs of this.#levels)
+      costs.learn([...way.slice(0, 30), ...way.slice(-30)].map((at) => placeOf(costs, at)))
   }
 
   #wayTo(from: PxPoint, to: PxPoint): readonly PxPoint[] {
