@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { paintedSlab } from '../../../tests/support/paintedSlab'
-import { pointToRingDistanceMm, pxPoint, type PxPoint } from '../geometry'
+import { pointToRingDistanceMm, type PxPoint } from '../geometry'
 import { EdgeFollower } from './edgeFollower'
 
 const { picture, edgePx } = paintedSlab()
