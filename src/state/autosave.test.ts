@@ -338,7 +338,6 @@ describe('photos', () => {
     const tab = await tabAtWork()
     await (await tab.planStorage()).keepPhoto(HASH, photo())
     tab.putOnBench(PLAN, null)
-    await tab.flush()
     tab.run(removeSlab, { slabId: 's1' })
     await tab.flush()
     const other = await openTab()

@@ -1,6 +1,6 @@
 import type { Plan } from '../core/plan'
 import type { InputProblem } from '../core/units'
-import { blobOf, type Database, openDatabase, recordOf } from './database'
+import { blobOf, type Database, openDatabase, recordOf, versionsOf } from './database'
 import {
   FRESH_PHOTO_MS,
   type KeptOriginal,
@@ -9,10 +9,12 @@ import {
   photoHashesIn,
   type PlanListing,
   type PlanStorage,
+  type PlanVersion,
   type SaveOutcome,
   type StoredPlan,
 } from './planStorage'
 import { storageProblem } from './storageProblem'
+import { versionsToDrop } from './thinVersions'
 
 /** Plans and photos in the browser's own database. */
 export class BrowserStorage implements PlanStorage {
@@ -42,15 +44,27 @@ export class BrowserStorage implements PlanStorage {
   async savePlan(plan: Plan, knownRevision: number | null): Promise<SaveOutcome> {
     const first = await this.#trySave(plan, knownRevision)
     if (first.kind !== 'failed' || first.problem.code !== 'storage-full') return first
-    const dropped = await this.dropUnusedPhotos()
-    return dropped === 0 ? first : this.#trySave(plan, knownRevision)
+    return (await this.#makeRoom()) ? this.#trySave(plan, knownRevision) : first
+  }
+
+  /** Earlier versions go first, then the photos that nothing shows any more. @returns whether anything went */
+  async #makeRoom(): Promise<boolean> {
+    try {
+      const database = await this.#open()
+      const versions = await database.count('versions')
+      if (versions > 0) await database.clear('versions')
+      return (await this.dropUnusedPhotos()) > 0 || versions > 0
+    } catch {
+      return false
+    }
   }
 
   /** Reading the stored revision and writing the next one are one transaction: no other tab can come between. */
   async #trySave(plan: Plan, knownRevision: number | null): Promise<SaveOutcome> {
     try {
-      const transaction = (await this.#open()).transaction('plans', 'readwrite')
-      const stored = await transaction.store.get(plan.id)
+      const transaction = (await this.#open()).transaction(['plans', 'versions'], 'readwrite')
+      const plans = transaction.objectStore('plans')
+      const stored = await plans.get(plan.id)
       if (stored !== undefined && stored.revision !== knownRevision) {
         await transaction.done
         return outcomeOfMeeting(stored, plan)
@@ -59,8 +73,15 @@ export class BrowserStorage implements PlanStorage {
       const savedAtMs = this.#nowMs()
       const { id, name, invented } = plan
       const photoHashes = photoHashesIn(plan)
-      const put = transaction.store.put({ id, revision, savedAtMs, name, invented, plan, photoHashes })
-      await Promise.all([put, transaction.done])
+      const versions = transaction.objectStore('versions')
+      const write = async (): Promise<void> => {
+        await plans.put({ id, revision, savedAtMs, name, invented, plan, photoHashes })
+        const times = (await versions.getAllKeys(versionsOf(id))).map(([, timeMs]) => timeMs)
+        await versions.put({ planId: id, savedAtMs, plan, photoHashes })
+        const gone = versionsToDrop([...times, savedAtMs], savedAtMs)
+        for (const timeMs of gone) await versions.delete([id, timeMs])
+      }
+      await Promise.all([write(), transaction.done])
       return { kind: 'saved', revision, savedAtMs }
     } catch (error) {
       return { kind: 'failed', problem: storageProblem(error) }
@@ -79,7 +100,16 @@ export class BrowserStorage implements PlanStorage {
   }
 
   async deletePlan(id: string): Promise<void> {
-    await (await this.#open()).delete('plans', id)
+    const transaction = (await this.#open()).transaction(['plans', 'versions'], 'readwrite')
+    await Promise.all([
+      transaction.objectStore('plans').delete(id),
+      transaction.objectStore('versions').delete(versionsOf(id)),
+      transaction.done,
+    ])
+  }
+
+  async listVersions(planId: string): Promise<readonly PlanVersion[]> {
+    return (await (await this.#open()).getAll('versions', versionsOf(planId))).toReversed()
   }
 
   async keepPhoto(hash: string, photo: Blob): Promise<InputProblem | null> {
@@ -94,7 +124,7 @@ export class BrowserStorage implements PlanStorage {
       }
     }
     const first = await put()
-    if (first?.code !== 'storage-full' || (await this.dropUnusedPhotos()) === 0) return first
+    if (first?.code !== 'storage-full' || !(await this.#makeRoom())) return first
     return put()
   }
 
@@ -113,11 +143,15 @@ export class BrowserStorage implements PlanStorage {
 
   async dropUnusedPhotos(): Promise<number> {
     const now = this.#nowMs()
-    const stores = ['plans', 'photos', 'leases'] as const
+    const stores = ['plans', 'versions', 'photos', 'leases'] as const
     const transaction = (await this.#open()).transaction(stores, 'readwrite')
     const inUse = new Set<string>()
     for await (const { value } of transaction.objectStore('plans')) {
       for (const hash of value.photoHashes) inUse.add(hash)
+    }
+    const shown = transaction.objectStore('versions').index('photos')
+    for (let at = await shown.openKeyCursor(null, 'nextunique'); at !== null; at = await at.continue()) {
+      inUse.add(at.key)
     }
     for await (const cursor of transaction.objectStore('leases')) {
       if (now - cursor.value.atMs > LEASE_MS) await cursor.delete()

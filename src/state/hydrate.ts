@@ -7,6 +7,7 @@ import { newId } from './newId'
 import { listPlans, openPlan } from './plans'
 import { setNotice } from './sessionStore'
 import { planStorage } from './storageDesk'
+import { askToBeKept } from './storageRoom'
 import { saveNotes } from './unsavedNotes'
 
 /** The remembered plan, else the newest one. @returns whether one came on the bench */
@@ -29,6 +30,7 @@ async function openLast(): Promise<boolean> {
  */
 export async function hydrate(): Promise<void> {
   startAutosave()
+  askToBeKept()
   await saveNotes(await planStorage())
   if (!(await openLast())) {
     const demo = await loadDemo('library-table')

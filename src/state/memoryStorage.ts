@@ -6,9 +6,11 @@ import {
   photoHashesIn,
   type PlanListing,
   type PlanStorage,
+  type PlanVersion,
   type SaveOutcome,
   type StoredPlan,
 } from './planStorage'
+import { versionsToDrop } from './thinVersions'
 
 /** For a browser that keeps nothing: everything works until the window is closed, and the screen says so. */
 export class MemoryStorage implements PlanStorage {
@@ -17,6 +19,7 @@ export class MemoryStorage implements PlanStorage {
   readonly #plans = new Map<string, StoredPlan>()
   readonly #photos = new Map<string, { readonly photo: Blob; readonly storedAtMs: number }>()
   readonly #originals: (KeptOriginal & { readonly bytes: Blob })[] = []
+  #versions: readonly PlanVersion[] = []
   #leased: readonly string[] = []
 
   constructor(nowMs: () => number = () => Date.now()) {
@@ -32,7 +35,20 @@ export class MemoryStorage implements PlanStorage {
     const savedAtMs = this.#nowMs()
     const { id, name, invented } = plan
     this.#plans.set(id, { id, revision, savedAtMs, name, invented, plan })
+    this.#keepVersion({ planId: id, savedAtMs, plan })
     return { kind: 'saved', revision, savedAtMs }
+  }
+
+  #keepVersion(version: PlanVersion): void {
+    const others = this.#versions.filter(({ planId }) => planId !== version.planId)
+    const own = [...this.#versions.filter(({ planId }) => planId === version.planId), version]
+    const times = own.map(({ savedAtMs }) => savedAtMs)
+    const gone = new Set(versionsToDrop(times, version.savedAtMs))
+    this.#versions = [...others, ...own.filter(({ savedAtMs }) => !gone.has(savedAtMs))]
+  }
+
+  async listVersions(planId: string): Promise<readonly PlanVersion[]> {
+    return this.#versions.filter((version) => version.planId === planId).toReversed()
   }
 
   async readPlan(id: string): Promise<StoredPlan | null> {
@@ -45,6 +61,7 @@ export class MemoryStorage implements PlanStorage {
 
   async deletePlan(id: string): Promise<void> {
     this.#plans.delete(id)
+    this.#versions = this.#versions.filter(({ planId }) => planId !== id)
   }
 
   async keepPhoto(hash: string, photo: Blob): Promise<null> {
@@ -67,7 +84,7 @@ export class MemoryStorage implements PlanStorage {
   async dropUnusedPhotos(): Promise<number> {
     const inUse = new Set([
       ...this.#leased,
-      ...[...this.#plans.values()].flatMap(({ plan }) => photoHashesIn(plan)),
+      ...[...this.#plans.values(), ...this.#versions].flatMap(({ plan }) => photoHashesIn(plan)),
     ])
     const now = this.#nowMs()
     const unused = [...this.#photos].filter(

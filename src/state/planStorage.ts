@@ -15,6 +15,14 @@ export interface StoredPlan {
 
 export type PlanListing = Pick<StoredPlan, 'id' | 'name' | 'savedAtMs' | 'invented'>
 
+/** A plan as it was at an earlier save. */
+export interface PlanVersion {
+  readonly planId: string
+  readonly savedAtMs: number
+  /** Not checked, like a stored plan. */
+  readonly plan: unknown
+}
+
 export type SaveOutcome =
   | { readonly kind: 'saved'; readonly revision: number; readonly savedAtMs: number }
   /** Nothing was written: the stored plan is not the one that this save builds on. */
@@ -36,7 +44,10 @@ export interface PlanStorage {
   readPlan(id: string): Promise<StoredPlan | null>
   /** Newest first. */
   listPlans(): Promise<readonly PlanListing[]>
+  /** Its versions go with it. */
   deletePlan(id: string): Promise<void>
+  /** Every save keeps one; many of the last minutes stay, few of long ago. Newest first. */
+  listVersions(planId: string): Promise<readonly PlanVersion[]>
   /** @returns null when it is kept, else the problem */
   keepPhoto(hash: string, photo: Blob): Promise<InputProblem | null>
   readPhoto(hash: string): Promise<Blob | null>

@@ -2,7 +2,7 @@ import type { InputProblem } from '../core/units'
 import { setNotice } from '../state/sessionStore'
 import { createStore } from 'zustand/vanilla'
 
-export type DialogName = 'help' | 'jobs'
+export type DialogName = 'help' | 'jobs' | 'versions'
 
 /** A choice that the program must ask for, with what each answer does. */
 export interface Question {

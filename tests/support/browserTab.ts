@@ -66,7 +66,7 @@ export function serveFiles(): void {
 async function freshModules() {
   vi.resetModules()
   vi.doMock('../../src/workers', async (load) => ({ ...(await load<object>()), PhotoClient: HeaderReader }))
-  const [plan, session, running, files, saving, bench, desk, ids, notes] = await Promise.all([
+  const [plan, session, running, files, saving, bench, desk, ids, notes, versions] = await Promise.all([
     import('../../src/state/planStore'),
     import('../../src/state/sessionStore'),
     import('../../src/state/run'),
@@ -76,8 +76,20 @@ async function freshModules() {
     import('../../src/state/storageDesk'),
     import('../../src/state/tabLink'),
     import('../../src/state/unsavedNotes'),
+    import('../../src/state/versions'),
   ])
-  return { ...plan, ...session, ...running, ...files, ...saving, ...bench, ...desk, ...ids, ...notes }
+  return {
+    ...plan,
+    ...session,
+    ...running,
+    ...files,
+    ...saving,
+    ...bench,
+    ...desk,
+    ...ids,
+    ...notes,
+    ...versions,
+  }
 }
 
 export type BrowserTab = Awaited<ReturnType<typeof freshModules>>

@@ -37,7 +37,7 @@ export {
   removePlacement,
   renamePiece,
 } from './pieceCommands'
-export { renamePlan, setPlanNote } from './planCommands'
+export { goBackTo, renamePlan, setPlanNote } from './planCommands'
 export type { LookedAt, LookedAtMark } from './refineCommands'
 export { keepClick, settleClicks, settleLine } from './refineCommands'
 export { layRule, removeRule, setRule } from './ruleCommands'

@@ -391,6 +391,7 @@ const CASES: readonly Case[] = [
   does(commands.setResin, { ...O1, resin: { castThicknessMm: null } }, 'options.o1.resin.castThicknessMm'),
   does(commands.setLeastJoint, { ...O1, leastJointMm: 8 }, 'options.o1.leastJointMm'),
   does(commands.renamePlan, { name: 'Desk' }, 'name'),
+  does(commands.goBackTo, { version: { ...PLAN, id: 'other', name: 'Desk' } }, 'name'),
   does(commands.setPlanNote, { note: 'oil twice' }, 'note'),
 ]
 

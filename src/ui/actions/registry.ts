@@ -101,6 +101,14 @@ const OWN_ACTIONS = [
     perform: () => showDialog('jobs'),
   },
   {
+    id: 'show-versions',
+    label: 'action-show-versions',
+    group: 'job',
+    shortcuts: [],
+    isEnabled: always,
+    perform: () => showDialog('versions'),
+  },
+  {
     id: 'demo-library-table',
     label: 'action-demo-library-table',
     group: 'job',

@@ -7,6 +7,7 @@ import { QuestionDialog } from './QuestionDialog'
 
 const HelpDialog = lazy(async () => ({ default: (await import('./HelpDialog')).HelpDialog }))
 const JobsDialog = lazy(async () => ({ default: (await import('./JobsDialog')).JobsDialog }))
+const VersionsDialog = lazy(async () => ({ default: (await import('./VersionsDialog')).VersionsDialog }))
 
 const close = () => showDialog(null)
 
@@ -19,6 +20,7 @@ export function Dialogs() {
       <Suspense fallback={null}>
         {dialog === 'help' && <HelpDialog onClose={close} />}
         {dialog === 'jobs' && <JobsDialog onClose={close} />}
+        {dialog === 'versions' && <VersionsDialog onClose={close} />}
       </Suspense>
       {question !== null && <QuestionDialog question={question} onClose={() => ask(null)} />}
     </PartBoundary>

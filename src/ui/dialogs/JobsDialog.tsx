@@ -17,6 +17,7 @@ import { t } from '../text/t'
 import { DialogFrame } from './DialogFrame'
 import { JobRow } from './JobRow'
 import { KeptOriginals } from './KeptOriginals'
+import { RoomLine } from './RoomLine'
 
 interface Shelf {
   readonly jobs: readonly PlanListing[]
@@ -45,6 +46,7 @@ export function JobsDialog({ onClose }: { readonly onClose: () => void }) {
   return (
     <DialogFrame title={t('jobs-title')} onClose={onClose}>
       <p className="note">{t('jobs-note')}</p>
+      <RoomLine />
       <div className="button-row">
         <button type="button" className="button" onClick={() => open(newPlan)}>
           {t('jobs-new')}

@@ -5,7 +5,7 @@ import { MenuIcon } from '../icons'
 import { t } from '../text/t'
 import { BrightChoice, KeptLine, UnitsChoice } from './MenuChoices'
 
-const JOB_ACTIONS: readonly ActionId[] = ['start-own', 'open-file', 'save-file', 'show-jobs']
+const JOB_ACTIONS: readonly ActionId[] = ['start-own', 'open-file', 'save-file', 'show-jobs', 'show-versions']
 
 /** Everything that is not needed all the time. */
 export function Menu() {

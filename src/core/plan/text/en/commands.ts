@@ -1,5 +1,6 @@
 /** What an undo or redo step is called: "Undo: <label>". One for each command. */
 export const commandTexts = {
+  'command-goBackTo': 'go back to an earlier version',
   'command-addPhotoSlab': 'add a slab',
   'command-addStationSlab': 'add a slab',
   'command-renameSlab': 'name the slab',
