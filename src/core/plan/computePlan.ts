@@ -234,7 +234,7 @@ function laidOption(
 
 /** Resin that is not known yet keeps the rest from being sure of itself. */
 function optionAccuracyPart(
-  { placements }: Option,
+  { placements, table: { sides } }: Option,
   { scale, accuracy }: SlabResult,
   pose: NonNullable<Option['footprint']>['pose'],
   footprint: FootprintResult,
@@ -244,7 +244,7 @@ function optionAccuracyPart(
   const slab = accuracy.value
   if (slab === null || scale.state !== 'ready') return ready(null)
   const resin = parts.resin.state === 'ready' ? parts.resin.value : null
-  const common = { scale: scale.value.scale, slab, pose, footprint, resin, placements }
+  const common = { scale: scale.value.scale, slab, pose, footprint, sides, resin, placements }
   return after(parts.pieces, (pieces) =>
     after(parts.coverage, (coverage) =>
       after(parts.verdict, (verdict) => optionAccuracyFigures({ ...common, pieces, coverage, verdict })),

@@ -84,6 +84,11 @@ export interface SlabAccuracy {
 export interface OptionAccuracy {
   /** Of the spare wood, or of how far wood is short; null where a live edge is kept or the table is off the slab. */
   readonly marginSdMm: number | null
+  /**
+   * How likely wood reaches all along every side that wants it, 0 to 1; null where a live edge is kept, the table is off
+   * the slab, or it is to be filled.
+   */
+  readonly coverChance: number | null
   /** Of the slab's wood in the blank. */
   readonly woodAreaSdMm2: number
   /** Of the resin to mix; null while that is not known. */

@@ -1,5 +1,5 @@
 import type { Verdict } from '../../core/layout'
-import { type OptionResult, type Part, verdictSentence } from '../../core/plan'
+import { coverOdds, type OptionResult, type Part, verdictSentence } from '../../core/plan'
 import { MarkIcon, StopIcon } from '../icons'
 import { readyValue } from '../readyValue'
 import { STAGE_NAMES } from '../stages/stageNames'
@@ -66,6 +66,12 @@ function missingText(marks: StageMarks, hasPhoto: boolean): string {
   return stage === undefined ? t('verdict-none') : t(`verdict-missing-${stage}`)
 }
 
+/** How likely it covers; nothing where that cannot be said. */
+function oddsText(option: OptionResult | undefined): string {
+  const chance = readyValue(option?.accuracy)?.coverChance ?? null
+  return chance === null ? '' : t('verdict-odds', { odds: coverOdds(chance) })
+}
+
 /** Covered or not, in words and with a sign. */
 export function VerdictLine({ option, marks, hasPhoto, isDoubted }: Props) {
   const format = useFormat()
@@ -84,6 +90,7 @@ export function VerdictLine({ option, marks, hasPhoto, isDoubted }: Props) {
     <p className="verdict" data-verdict={part.value.kind}>
       <VerdictIcon verdict={part.value} marginSdMm={marginSdMm} isDoubted={isDoubted} />
       {verdictText(part.value, format, marginSdMm)}
+      {oddsText(option)}
     </p>
   )
 }

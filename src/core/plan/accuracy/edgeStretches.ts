@@ -8,6 +8,8 @@ export interface EdgeStretch {
   readonly lengthMm: number
   /** Unit vector out of the ring. */
   readonly outwards: readonly [number, number]
+  /** How its middle moves along x and y with each of θ, mm. */
+  readonly moves: readonly [x: ThetaGradient, y: ThetaGradient]
   /** How far the stretch moves outwards with each of θ, mm. */
   readonly shift: ThetaGradient
   /** Standard deviation of the trace across itself, mm, and along how much of the edge one error of it reaches. */
@@ -52,15 +54,14 @@ function stretchesBetween(
   const mix = (a: number, b: number, share: number): number => a + share * (b - a)
   return Array.from({ length: steps }, (_, n) => {
     const share = (n + 0.5) / steps
+    const alongX = from.alongX.map((x, k) => mix(x, to.alongX[k] ?? 0, share))
+    const alongY = from.alongY.map((y, k) => mix(y, to.alongY[k] ?? 0, share))
     return {
       middle: between(from.at, to.at, share),
+      moves: [alongX, alongY],
       lengthMm: wholeMm / steps,
       outwards,
-      shift: from.alongX.map(
-        (x, k) =>
-          outwards[0] * mix(x, to.alongX[k] ?? 0, share) +
-          outwards[1] * mix(from.alongY[k] ?? 0, to.alongY[k] ?? 0, share),
-      ),
+      shift: alongX.map((x, k) => outwards[0] * x + outwards[1] * (alongY[k] ?? 0)),
       traceSdMm: (TRACE_SD_PX * wholeMm) / pixels,
       togetherMm: wholeMm,
     }

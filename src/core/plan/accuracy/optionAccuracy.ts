@@ -1,28 +1,30 @@
 import {
   applyIsometry,
   invertIsometry,
-  isPointInRing,
+  isPointInRegion,
   type Isometry,
   pointToRingDistanceMm,
   type Region,
   type SlabPoint,
   tablePoint,
-  type TablePoint,
 } from '../../geometry'
-import type { Verdict } from '../../layout'
-import { type SlabScale, type ThetaGradient, thetaVariance } from '../../photo'
+import type { SideChoices, Verdict } from '../../layout'
+import { seededNormals, type SlabScale, thetaDraws } from '../../photo'
 import { type Found, ready } from '../part'
 import type { OptionAccuracy, SlabAccuracy } from '../planResult'
 import type { CoverageResult, FootprintResult, PiecesResult, ResinResult } from '../tableResult'
 import type { Option } from '../schema'
-import type { EdgeStretch } from './edgeStretches'
-import { areaGradient, minus, traceVariance } from './slabAccuracy'
+import { type BlankStretch, blankStretches, movedOut, sweptArea } from './drawnAreas'
+import { marginAccuracy } from './marginAccuracy'
+import { traceVariance } from './slabAccuracy'
+import { tightPlaces } from './tightPlaces'
 
 export interface OptionAccuracyInput {
   readonly scale: SlabScale
   readonly slab: SlabAccuracy
   readonly pose: Isometry
   readonly footprint: FootprintResult
+  readonly sides: SideChoices
   readonly pieces: PiecesResult
   readonly coverage: CoverageResult
   readonly verdict: Verdict
@@ -30,107 +32,100 @@ export interface OptionAccuracyInput {
   readonly placements: Option['placements']
 }
 
+/** A gap that begins within this of a wood's edge lies against it, mm: above clipping and resampling. */
+const AGAINST_MM = 1
 /** An outline's stretch nearer than this to a piece's edge is that edge, mm: above clipping and resampling. */
 const SAME_EDGE_MM = 0.5
+const DRAWS = 600
+const SEED = 20_260_302
 
 /**
  * How sure the figures of one table on one slab are, as far as the photo goes: thicknesses and losses are taken as said.
- * Method: ∮ shift ds over the parts of the traced edges that bound wood in the table; the margin at its tightest place.
- * Rules: PLN-10.
+ * Method: draws from Σ; each moves the traced edges, first order, and what they sweep inside the blank is wood or gap;
+ * the margin by draws over its tight places. Rules: PLN-10.
  */
 export function optionAccuracy(input: OptionAccuracyInput): Found<OptionAccuracy> {
   const { scale, slab, pose, footprint } = input
   const toTable = invertIsometry(pose)
-  const inBlank = (edge: readonly EdgeStretch[]): readonly EdgeStretch[] =>
-    edge.filter(({ middle }) => isPointInRing(applyIsometry(toTable, middle, tablePoint), footprint.blank))
-  const main = inBlank(slab.edge)
-  const laid = laidEdge(input)
-  const holes = slab.voids.map(({ edge, depthMm }) => ({ edge: inBlank(edge), depthMm }))
-  const wood = holes.reduce(
-    (sum, hole) => minus(sum, areaGradient(hole.edge, scale)),
-    areaGradient(main, scale),
-  )
+  const main = blankStretches(slab.edge, toTable, footprint.blank)
+  const holes = slab.voids.map(({ edge, depthMm }) => ({
+    edge: blankStretches(edge, toTable, footprint.blank),
+    depthMm,
+  }))
+  const draws = thetaDraws(scale, DRAWS, seededNormals(SEED))
+  const wood = sweptArea(main, scale)
+  const lost = holes.map(({ edge }) => sweptArea(edge, scale))
+  const woodMm2 = draws.map((theta) => lost.reduce((sum, hole) => sum - hole(theta), wood(theta)))
+  const isAtGap = gapMeter(input)
+  const places = tightPlaces(slab.edge, toTable, footprint.finished, (stretch) => isAtGap(stretch, toTable))
   return ready({
-    marginSdMm: marginSd(input, toTable, main),
-    woodAreaSdMm2: Math.sqrt(
-      thetaVariance(scale, wood) + traceVariance([...main, ...holes.flatMap(({ edge }) => edge)]),
-    ),
+    ...marginAccuracy({ ...input, places }),
+    woodAreaSdMm2: Math.hypot(rms(woodMm2), traceSdMm2([main, ...holes.map(({ edge }) => edge)].flat())),
     resinSdLitres:
       input.resin === null || input.resin.isMeasured
         ? null
-        : resinSd(scale, [...main, ...laid], holes, input.resin),
+        : resinSd(scale, input.resin, draws, holes, [
+            ...main.filter(({ stretch, reachMm }) => reachMm < 0 || isAtGap(stretch, toTable)),
+            ...laidEdge(input, isAtGap),
+          ]),
   })
 }
 
+const rms = (values: readonly number[]): number =>
+  values.length === 0 ? 0 : Math.sqrt(values.reduce((sum, v) => sum + v * v, 0) / values.length)
+
+const traceSdMm2 = (edge: readonly BlankStretch[]): number =>
+  Math.sqrt(traceVariance(edge.filter(({ reachMm }) => reachMm > 0).map(({ stretch }) => stretch)))
+
 interface Hole {
-  readonly edge: readonly EdgeStretch[]
+  readonly edge: readonly BlankStretch[]
   readonly depthMm: number | null
 }
 
 /** Edge gaps and through voids are as deep as the cast, other voids as deep as they are. */
 function resinSd(
   scale: SlabScale,
-  wood: readonly EdgeStretch[],
+  { castThicknessMm: castMm, gapLitres, mixLitres }: ResinResult,
+  draws: readonly (readonly number[])[],
   holes: readonly Hole[],
-  resin: ResinResult,
+  wood: readonly BlankStretch[],
 ): number {
-  const castMm = resin.castThicknessMm
-  let gradient: ThetaGradient = areaGradient(wood, scale).map((v) => -v * castMm)
-  let variance = traceVariance(wood) * castMm ** 2
-  for (const { edge, depthMm } of holes) {
-    const deepMm = Math.min(depthMm ?? castMm, castMm)
-    const area = areaGradient(edge, scale)
-    gradient = gradient.map((v, k) => v + (area[k] ?? 0) * deepMm)
-    variance += traceVariance(edge) * deepMm ** 2
-  }
-  const mixPerGap = resin.gapLitres > 0 ? resin.mixLitres / resin.gapLitres : 1
-  return (Math.sqrt(thetaVariance(scale, gradient) + variance) / 1e6) * mixPerGap
+  const deepMm = ({ depthMm }: Hole): number => Math.min(depthMm ?? castMm, castMm)
+  const woodMm2 = sweptArea(wood, scale)
+  const filled = holes.map((hole) => ({ mm2: sweptArea(hole.edge, scale), deepMm: deepMm(hole) }))
+  const drawnMm3 = draws.map((theta) =>
+    filled.reduce((sum, hole) => sum + hole.deepMm * hole.mm2(theta), -castMm * woodMm2(theta)),
+  )
+  const traceMm3 = Math.hypot(
+    castMm * traceSdMm2(wood),
+    ...holes.map((hole) => deepMm(hole) * traceSdMm2(hole.edge)),
+  )
+  const mixPerGap = gapLitres > 0 ? mixLitres / gapLitres : 1
+  return (Math.hypot(rms(drawnMm3), traceMm3) / 1e6) * mixPerGap
 }
 
-/** The traced edges of the pieces that are laid into the table, as far as they lie in the blank. */
-function laidEdge({ slab, pieces, placements, footprint }: OptionAccuracyInput): readonly EdgeStretch[] {
+type GapMeter = (stretch: BlankStretch['stretch'], toTable: Isometry) => boolean
+
+/** Whether a gap lies against a stretch of wood: where another piece does, moving it fills or frees nothing. */
+const gapMeter =
+  ({ coverage: { gaps } }: OptionAccuracyInput): GapMeter =>
+  (stretch, toTable) => {
+    const at = applyIsometry(toTable, movedOut(stretch, AGAINST_MM), tablePoint)
+    return gaps.some(({ region }) => isPointInRegion(at, region))
+  }
+
+/** The traced edges of the pieces that are laid into the table, as far as they lie in the blank against a gap. */
+function laidEdge(input: OptionAccuracyInput, isAtGap: GapMeter): readonly BlankStretch[] {
+  const { slab, pieces, placements, footprint } = input
   return placements.flatMap(({ pieceId, pose }) => {
     const piece = pieces.pieces.find((other) => other.pieceId === pieceId)
     if (piece === undefined) return []
-    return slab.edge.filter(
-      ({ middle }) =>
-        isOnEdge(middle, piece.region) &&
-        isPointInRing(applyIsometry(pose, middle, tablePoint), footprint.blank),
+    const edge = slab.edge.filter(
+      (stretch) => isOnEdge(stretch.middle, piece.region) && isAtGap(stretch, pose),
     )
+    return blankStretches(edge, pose, footprint.blank)
   })
 }
 
 const isOnEdge = (at: SlabPoint, region: Region<SlabPoint>): boolean =>
   pointToRingDistanceMm(at, region.outer) < SAME_EDGE_MM
-
-/** Of the spare wood, or of how far wood is short, at the place that decides; null where no place does. */
-function marginSd(
-  { scale, verdict, coverage, footprint, slab }: OptionAccuracyInput,
-  toTable: Isometry,
-  main: readonly EdgeStretch[],
-): number | null {
-  const at = ({ middle }: EdgeStretch): TablePoint => applyIsometry(toTable, middle, tablePoint)
-  if (verdict.kind === 'off-slab') return null
-  const isShort = verdict.kind === 'short' || verdict.kind === 'needs-fill'
-  if (!isShort && coverage.spare === null) return null
-  const candidates = isShort ? main.filter((s) => isPointInRing(at(s), footprint.finished)) : slab.edge
-  const wantedMm = isShort ? verdict.depthMm : (coverage.spare?.distanceMm ?? 0)
-  const tightest = nearestTo(candidates, wantedMm, (s) => pointToRingDistanceMm(at(s), footprint.finished))
-  return tightest && Math.sqrt(thetaVariance(scale, tightest.shift) + tightest.traceSdMm ** 2)
-}
-
-function nearestTo(
-  edge: readonly EdgeStretch[],
-  wantedMm: number,
-  distanceOf: (stretch: EdgeStretch) => number,
-): EdgeStretch | null {
-  let best: EdgeStretch | null = null
-  let least = Number.POSITIVE_INFINITY
-  for (const stretch of edge) {
-    const off = Math.abs(distanceOf(stretch) - wantedMm)
-    if (off >= least) continue
-    best = stretch
-    least = off
-  }
-  return best
-}

@@ -339,7 +339,7 @@ describe('verdictText', () => {
       verdict,
       display,
       text: sheetText,
-      optionSure: { marginSdMm, woodAreaSdMm2: 0, resinSdLitres: null },
+      optionSure: { marginSdMm, coverChance: null, woodAreaSdMm2: 0, resinSdLitres: null },
     }).replaceAll('\u00a0', ' ')
 
   it.each(CASES)('SHT-2 says it in words with its figure: %o', (verdict, words) => {

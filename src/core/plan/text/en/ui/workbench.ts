@@ -1,3 +1,15 @@
+import type { CoverOdds } from '../../../accuracy/coverOdds'
+
+const COVER_ODDS_WORDS: Readonly<Record<CoverOdds, string>> = {
+  'almost-surely': 'almost surely covers',
+  'very-likely': 'very likely covers',
+  likely: 'likely covers',
+  'as-likely-as-not': 'as likely to cover as not',
+  'not-likely': 'not likely to cover',
+  hardly: 'hardly any chance to cover',
+  'almost-surely-not': 'almost surely does not cover',
+}
+
 /** The frame round the work: header, stages, verdict, actions, menu, dialogs. */
 export const workbenchTexts = {
   'app-name': 'Waneline',
@@ -72,6 +84,8 @@ export const workbenchTexts = {
     `Covered with resin: ${share} of the top, up to ${depth} at the ${side}`,
   'verdict-short': ({ side, depth, length }: { side: string; depth: string; length: string }) =>
     `Does not cover: ${depth} short at the ${side}, over ${length}`,
+  /** How likely the slab covers, after its verdict. */
+  'verdict-odds': ({ odds }: { odds: CoverOdds }) => ` (${COVER_ODDS_WORDS[odds]})`,
   'verdict-off-slab': 'Does not cover: the table lies off the slab',
   'verdict-missing-photo': 'Open a photo of the slab to begin',
   'verdict-missing-scale': 'No answer yet: the photo has no size',
