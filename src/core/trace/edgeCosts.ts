@@ -3,13 +3,15 @@ import type { WalkCosts } from './leastCostSearch'
 
 const TILE_BITS = 6
 const TILE = 1 << TILE_BITS
+/** A tile with one place more round it for its neighbours' sake, and one more for theirs. */
+const CURVED = TILE + 4
 
 /** Weights in hundredths; the third, for direction, is in `leastCostSearch`. */
 const WEIGHT_CROSSING = 43
 const WEIGHT_GRADIENT = 14
 
 /** Most that is added where a place does not look like the accepted edge, in hundredths. */
-const MOST_UNLIKE = 12
+const MOST_UNLIKE = 6
 const BINS = 16
 
 /**
@@ -26,6 +28,7 @@ export class EdgeCosts implements WalkCosts {
   readonly unlike = new Uint8Array(BINS * BINS)
   readonly #tiles: Uint8Array
   readonly #tilesWide: number
+  readonly #curvatures = new Int16Array(CURVED * CURVED)
   readonly #strongest: number
 
   constructor(level: GreyLevel) {
@@ -48,7 +51,7 @@ export class EdgeCosts implements WalkCosts {
     this.#fill(x >> TILE_BITS, y >> TILE_BITS)
   }
 
-  /** Learns how an accepted edge looks: its gradient and the brighter of its sides, as often as they were met. */
+  /** Learns how an accepted edge looks: how light both its sides are, as often as they were met. */
   learn(places: readonly (readonly [x: number, y: number])[]): void {
     const counts = new Float64Array(BINS * BINS)
     for (const [x, y] of places) {
@@ -70,13 +73,31 @@ export class EdgeCosts implements WalkCosts {
   #fill(tileX: number, tileY: number): void {
     const { widthPx, heightPx } = this.level
     // One place more on every side: a step out of the tile asks for its costs.
+    const left = Math.max(0, tileX * TILE - 1)
+    const top = Math.max(0, tileY * TILE - 1)
     const right = Math.min(widthPx - 1, (tileX + 1) * TILE)
     const bottom = Math.min(heightPx - 1, (tileY + 1) * TILE)
-    for (let y = Math.max(0, tileY * TILE - 1); y <= bottom; y++) {
-      for (let x = Math.max(0, tileX * TILE - 1); x <= right; x++) {
+    this.#fillCurvatures(left, top, right, bottom)
+    for (let y = top; y <= bottom; y++) {
+      for (let x = left; x <= right; x++) {
         const isRim = x < 2 || y < 2 || x >= widthPx - 2 || y >= heightPx - 2
         if (isRim) this.place[y * widthPx + x] = WEIGHT_CROSSING + WEIGHT_GRADIENT
-        else this.#fillOne(y * widthPx + x)
+        else this.#fillOne(y * widthPx + x, (y - top + 1) * CURVED + x - left + 1)
+      }
+    }
+  }
+
+  /** Second derivatives of a tile and one place round it, each worked out once. */
+  #fillCurvatures(left: number, top: number, right: number, bottom: number): void {
+    const { widthPx: wide, heightPx, grey } = this.level
+    const lastX = Math.min(wide - 2, right + 1)
+    const lastY = Math.min(heightPx - 2, bottom + 1)
+    for (let y = Math.max(1, top - 1); y <= lastY; y++) {
+      for (let x = Math.max(1, left - 1); x <= lastX; x++) {
+        const at = y * wide + x
+        const around =
+          (grey[at + 1] ?? 0) + (grey[at - 1] ?? 0) + (grey[at + wide] ?? 0) + (grey[at - wide] ?? 0)
+        this.#curvatures[(y - top + 1) * CURVED + x - left + 1] = around - 4 * (grey[at] ?? 0)
       }
     }
   }
@@ -85,7 +106,7 @@ export class EdgeCosts implements WalkCosts {
     return this.level.grey[at] ?? 0
   }
 
-  #fillOne(at: number): void {
+  #fillOne(at: number, curved: number): void {
     const wide = this.level.widthPx
     const falling = this.#grey(at + wide + 1) - this.#grey(at - wide - 1)
     const rising = this.#grey(at - wide + 1) - this.#grey(at + wide - 1)
@@ -98,38 +119,25 @@ export class EdgeCosts implements WalkCosts {
     // The edge runs square to the gradient.
     this.alongX[at] = Math.round(-127 * unitY)
     this.alongY[at] = Math.round(127 * unitX)
-    this.place[at] = (this.#isCrossing(at) ? 0 : WEIGHT_CROSSING) + Math.round(WEIGHT_GRADIENT * (1 - strong))
+    this.place[at] =
+      (this.#isCrossing(curved) ? 0 : WEIGHT_CROSSING) + Math.round(WEIGHT_GRADIENT * (1 - strong))
     const away = Math.round(2 * unitX) + wide * Math.round(2 * unitY)
-    this.look[at] = binOf(this.#grey(at - away)) * BINS + binOf(this.#grey(at + away))
-  }
-
-  #curvature(at: number): number {
-    const wide = this.level.widthPx
-    return (
-      this.#grey(at + 1) +
-      this.#grey(at - 1) +
-      this.#grey(at + wide) +
-      this.#grey(at - wide) -
-      4 * this.#grey(at)
-    )
+    this.look[at] = (this.#grey(at - away) >> 4) * BINS + (this.#grey(at + away) >> 4)
   }
 
   /** Whether the second derivative changes its sign here, nearer to zero than at the neighbour. */
   #isCrossing(at: number): boolean {
-    const here = this.#curvature(at)
-    if (here === 0) return true
-    const wide = this.level.widthPx
+    const curvatures = this.#curvatures
+    const here = curvatures[at] ?? 0
     return (
-      crosses(here, this.#curvature(at + 1)) ||
-      crosses(here, this.#curvature(at - 1)) ||
-      crosses(here, this.#curvature(at + wide)) ||
-      crosses(here, this.#curvature(at - wide))
+      here === 0 ||
+      crosses(here, curvatures[at + 1] ?? 0) ||
+      crosses(here, curvatures[at - 1] ?? 0) ||
+      crosses(here, curvatures[at + CURVED] ?? 0) ||
+      crosses(here, curvatures[at - CURVED] ?? 0)
     )
   }
 }
-
-/** Finer in the dark, as the eye sees: dark wood on a dark floor is told apart, too. */
-const binOf = (grey: number): number => Math.floor(Math.sqrt(grey))
 
 const crosses = (here: number, there: number): boolean =>
   here * there < 0 && Math.abs(here) <= Math.abs(there)

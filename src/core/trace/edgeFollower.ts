@@ -8,10 +8,13 @@ type Place = readonly [x: number, y: number]
 
 /** A pointer so many places away from the last pin is searched for at once; farther ones at a coarser level. */
 const NEAR_PLACES = 400
-/** The window round a pin, at the coarse level: a way may swing out by a third. */
-const WINDOW_PLACES = 533
+/** The window round a pin, at the coarse level: a way may swing out by a tenth. */
+const WINDOW_PLACES = 440
 /** Finer levels look this far to both sides of the coarser way. */
 const CORRIDOR_PLACES = 3
+
+/** So many places at each end of an accepted way teach how the edge looks. */
+const SURE_PLACES = 30
 
 /** The line so far: what was accepted, and what follows the pointer. */
 export interface FollowedLine {
@@ -36,6 +39,7 @@ export class EdgeFollower {
   readonly #levels: readonly EdgeCosts[]
   readonly #stretches: Stretch[] = []
   #fromPx: PxPoint | null = null
+  #accepted: readonly PxPoint[] = []
   #live: readonly PxPoint[] = []
   #searches = new Map<number, LeastCostSearch>()
   #stable: { places: readonly PxPoint[]; moves: number } = { places: [], moves: 0 }
@@ -72,17 +76,14 @@ export class EdgeFollower {
     const last = this.#stretches.pop()
     if (last === undefined) {
       this.#fromPx = null
+      this.#accepted = []
       this.#live = []
     } else this.#pinAt(last.fromPx)
     return this.line()
   }
 
   line(): FollowedLine {
-    const acceptedPx = this.#stretches.flatMap(({ px }) => px)
-    return {
-      acceptedPx: this.#fromPx === null ? acceptedPx : [...acceptedPx, this.#fromPx],
-      livePx: this.#live,
-    }
+    return { acceptedPx: this.#accepted, livePx: this.#live }
   }
 
   #accept(way: readonly PxPoint[], end: PxPoint): void {
@@ -94,6 +95,7 @@ export class EdgeFollower {
 
   #pinAt(at: PxPoint): void {
     this.#fromPx = at
+    this.#accepted = [...this.#stretches.flatMap(({ px }) => px), at]
     this.#live = [at]
     this.#searches = new Map()
     this.#stable = { places: [], moves: 0 }
@@ -118,8 +120,9 @@ export class EdgeFollower {
   }
 
   #learn(way: readonly PxPoint[]): void {
-    for (const costs of this.#levels)
-      costs.learn([...way.slice(0, 30), ...way.slice(-30)].map((at) => placeOf(costs, at)))
+    // Near its ends, where the maker showed the place, the way is surest to run on the edge that is meant.
+    const sure = [...way.slice(0, SURE_PLACES), ...way.slice(-SURE_PLACES)]
+    for (const costs of this.#levels) costs.learn(sure.map((at) => placeOf(costs, at)))
   }
 
   #wayTo(from: PxPoint, to: PxPoint): readonly PxPoint[] {
@@ -171,16 +174,14 @@ export class EdgeFollower {
     const goal = placeOf(costs, to)
     const doubled = [start, ...coarse.map(([x, y]): Place => [2 * x, 2 * y]), goal]
     const window = boundsOf(doubled, CORRIDOR_PLACES + 1, widthPx, heightPx)
-    const allowed = new Uint8Array(window.wide * window.high)
-    for (const [x, y] of doubled) {
-      const left = Math.max(0, x - CORRIDOR_PLACES - window.x)
-      const right = Math.min(window.wide, x + CORRIDOR_PLACES + 2 - window.x)
-      const bottom = Math.min(window.high, y + CORRIDOR_PLACES + 2 - window.y)
-      for (let j = Math.max(0, y - CORRIDOR_PLACES - window.y); j < bottom; j++) {
-        allowed.fill(1, j * window.wide + left, j * window.wide + right)
-      }
-    }
-    return new LeastCostSearch(costs, window, start, allowed).wayTo(...goal)
+    const side = 2 * CORRIDOR_PLACES + 2
+    const rooms = doubled.map(([x, y]) => ({
+      x: x - CORRIDOR_PLACES,
+      y: y - CORRIDOR_PLACES,
+      wide: side,
+      high: side,
+    }))
+    return new LeastCostSearch(costs, window, start, rooms).wayTo(...goal)
   }
 }
 

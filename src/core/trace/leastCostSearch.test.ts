@@ -26,9 +26,8 @@ function costOf(costs: WalkCosts, way: readonly (readonly [number, number])[]): 
   for (const [n, place] of way.entries()) {
     const next = way[n + 1]
     if (next === undefined) break
-    const allowed = new Uint8Array(WIDE * WIDE)
-    for (const [x, y] of [place, next]) allowed[y * WIDE + x] = 1
-    const step = new LeastCostSearch(costs, WINDOW, place, allowed)
+    const rooms = [place, next].map(([x, y]) => ({ x, y, wide: 1, high: 1 }))
+    const step = new LeastCostSearch(costs, WINDOW, place, rooms)
     expect(step.wayTo(next[0], next[1])).toHaveLength(2)
     sum += step.costTo(next[0], next[1])
   }
@@ -76,12 +75,15 @@ describe('LeastCostSearch', () => {
   })
 
   it('TRC-9 keeps to what is allowed, and says when there is no way', () => {
-    const allowed = Uint8Array.from({ length: WIDE * WIDE }, (_, at) => (at % WIDE === 10 ? 0 : 1))
+    const rooms = [
+      { x: -5, y: 0, wide: 15, high: WIDE },
+      { x: 11, y: 0, wide: WIDE, high: WIDE },
+    ]
     const search = new LeastCostSearch(
       costsBy(() => 5),
       WINDOW,
       [2, 2],
-      allowed,
+      rooms,
     )
     expect(search.wayTo(9, 20)).not.toBeNull()
     expect(search.wayTo(20, 20)).toBeNull()

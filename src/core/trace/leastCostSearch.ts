@@ -64,12 +64,12 @@ export class LeastCostSearch {
   readonly #local: Int32Array
   readonly #global: Int32Array
 
-  /** @param allowed window's places that may be walked, row by row; all when null */
+  /** @param rooms the parts of the window that may be walked; all of it when null */
   constructor(
     costs: WalkCosts,
     window: SearchWindow,
     [startX, startY]: readonly [number, number],
-    allowed: Uint8Array | null = null,
+    rooms: readonly SearchWindow[] | null = null,
   ) {
     this.#costs = costs
     this.#window = window
@@ -78,7 +78,8 @@ export class LeastCostSearch {
     this.#reached = new Int32Array(size)
     this.#cameBy = new Uint8Array(size)
     this.#done = new Uint8Array(size)
-    this.#block(allowed)
+    if (rooms === null) this.#blockRim()
+    else this.#blockAllBut(rooms)
     this.#local = Int32Array.from(STEP_X, (x, k) => x + (STEP_Y[k] ?? 0) * this.#wide)
     this.#global = Int32Array.from(STEP_X, (x, k) => x + (STEP_Y[k] ?? 0) * costs.level.widthPx)
     const start = this.#indexOf(startX, startY)
@@ -111,7 +112,7 @@ export class LeastCostSearch {
     return (y - this.#window.y + 1) * this.#wide + x - this.#window.x + 1
   }
 
-  #block(allowed: Uint8Array | null): void {
+  #blockRim(): void {
     const { wide, high } = this.#window
     const done = this.#done
     done.fill(BLOCKED, 0, this.#wide)
@@ -120,8 +121,20 @@ export class LeastCostSearch {
       const from = row * this.#wide
       done[from] = BLOCKED
       done[from + wide + 1] = BLOCKED
-      if (allowed === null) continue
-      for (let x = 0; x < wide; x++) if (allowed[(row - 1) * wide + x] !== 1) done[from + x + 1] = BLOCKED
+    }
+  }
+
+  #blockAllBut(rooms: readonly SearchWindow[]): void {
+    const { x: left, y: top, wide, high } = this.#window
+    this.#done.fill(BLOCKED)
+    for (const room of rooms) {
+      const from = Math.max(left, room.x)
+      const length = Math.min(left + wide, room.x + room.wide) - from
+      const last = Math.min(top + high, room.y + room.high)
+      for (let y = Math.max(top, room.y); y < last && length > 0; y++) {
+        const at = this.#indexOf(from, y)
+        this.#done.fill(0, at, at + length)
+      }
     }
   }
 
