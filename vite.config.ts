@@ -82,6 +82,7 @@ export default defineConfig({
           ...oneAtATime,
           name: 'campaign',
           include: ['tests/campaign/**/*.campaign.ts'],
+          globalSetup: ['tests/e2e/globalSetup.ts'],
           testTimeout: 3_600_000,
         },
       },
