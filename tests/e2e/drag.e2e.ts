@@ -40,7 +40,8 @@ appTest('the drawing and the figures keep up while the table is dragged', async 
   }
   const frames = await page.evaluate(() => {
     Object.assign(globalThis, { isDragging: false })
-    return Reflect.get(globalThis, 'frames') as number[]
+    const noted: unknown = Reflect.get(globalThis, 'frames')
+    return noted as number[]
   })
   await page.mouse.up()
   const sorted = frames.slice(1).toSorted((a, b) => a - b)

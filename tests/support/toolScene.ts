@@ -40,7 +40,12 @@ export function toolScene(wish: SceneWish = {}): Scene {
   )
   // One screen px is four photo px or mm.
   const tracing = { ...NO_TRACING, ...wish.tracing }
-  return { ...model, tracing, camera: wish.camera ?? { scale: 0.25, x: 0, y: 0 }, size: { width: 800, height: 600 } }
+  return {
+    ...model,
+    tracing,
+    camera: wish.camera ?? { scale: 0.25, x: 0, y: 0 },
+    size: { width: 800, height: 600 },
+  }
 }
 
 export interface Played<State> {
