@@ -32,6 +32,8 @@ export const ISSUE_CODES = [
   'outline-no-area', // {traceName}
   'outline-beyond-horizon', // {}: part of the outline lies where the slab's plane ends in the picture
   'void-too-few-points', // {traceName}
+  'outline-cut-away', // {cutBackMm}: nothing is left of the slab
+  'outline-cut-apart', // {cutBackMm, leftAreaMm2}: only the largest part is kept
   'void-crosses-itself', // {traceName, edgeA, edgeB}
   'void-no-area', // {traceName}
   'void-outside-slab', // {traceName}
@@ -44,6 +46,8 @@ export const ISSUE_CODES = [
   'table-on-missing-slab', // {}
   'table-larger-than-slab', // {lengthMm, widthMm, slabLengthMm, slabWidthMm}
   'table-thicker-than-slab', // {thicknessMm, slabThicknessMm}
+  'table-on-defect', // {traceName, areaMm2}
+  'table-beside-figure', // {traceName, outsideFraction}
   'table-thin-allowance', // {thicknessMm, slabThicknessMm, leftMm}
   'table-outline-unusable', // {reason}: a problem code of core/geometry
   'table-oversize-not-covered', // {areaMm2}

@@ -9,6 +9,7 @@ import {
 import { blankRing, finishedRing, type TableOutline } from '../layout'
 import { type Issue, issueOf } from './issue'
 import { blockedBy, type Found, ready } from './part'
+import { keepingIssues } from './keepingIssues'
 import type { SlabShapeResult } from './planResult'
 import type { FootprintResult } from './tableResult'
 import type { Option } from './schema'
@@ -46,17 +47,18 @@ export function optionFootprint({
         }),
       ]
     : []
+  const finishedOnSlab = applyIsometryToRing(footprint.pose, finished, slabPoint)
   return ready(
     {
       slabId: footprint.slabId,
       finished,
       blank,
-      finishedOnSlab: applyIsometryToRing(footprint.pose, finished, slabPoint),
+      finishedOnSlab,
       blankOnSlab: applyIsometryToRing(footprint.pose, blank, slabPoint),
       finishedLengthMm: size.lengthMm,
       finishedWidthMm: size.widthMm,
     },
-    issues,
+    [...issues, ...keepingIssues(optionId, finishedOnSlab, shape.places)],
   )
 }
 

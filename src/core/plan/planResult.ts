@@ -46,6 +46,7 @@ export interface SlabVoid {
   readonly traceId: string
   readonly name: string
   readonly ring: Ring<SlabPoint>
+  readonly kind: 'void' | 'crack' | 'bark'
   readonly areaMm2: number
   /** Depth of the hole from the top face, mm; null: right through. */
   readonly depthMm: number | null
@@ -53,8 +54,21 @@ export interface SlabVoid {
 
 export interface SlabShapeResult {
   readonly outline: Ring<SlabPoint>
+/** A place on the slab that the table is to have or not to have; it stays wood. */
+export interface SlabPlace {
+  readonly traceId: string
+  readonly kind: 'defect' | 'figure'
+  readonly name: string
+  readonly ring: Ring<SlabPoint>
+  readonly areaMm2: number
+}
+
   readonly voids: readonly SlabVoid[]
+  /** What is left of the slab once decayed wood is cut back. */
   /** Top face with through and partial voids taken out. */
+  /** As it was traced. */
+  readonly tracedOutline: Ring<SlabPoint>
+  readonly places: readonly SlabPlace[]
   readonly wood: readonly Region<SlabPoint>[]
   readonly grossAreaMm2: number
   readonly woodAreaMm2: number

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini'
 import type { PxPoint, SlabPoint, TablePoint } from '../geometry'
 import { resinChoice } from './resinSchema'
-import { traceOrigin } from './traceSchema'
+import { traceMeaning, traceOrigin } from './traceSchema'
 
 /** The version that this program writes. Older ones are migrated first (migrations/), newer ones are refused. */
 export const PLAN_VERSION = 1
@@ -95,16 +95,6 @@ const flatness = z.discriminatedUnion('kind', [
     twistMm: z.number().check(z.minimum(-500), z.maximum(500)),
     readingSdMm: z.number().check(z.minimum(0), z.maximum(100)),
   }),
-])
-
-const voidDepth = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('through') }),
-  z.strictObject({ kind: z.literal('partial'), depthMm: lengthMm }),
-])
-
-const traceMeaning = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('outline') }),
-  z.strictObject({ kind: z.literal('void'), depth: voidDepth }),
 ])
 
 const trace = z.strictObject({

@@ -8,9 +8,10 @@ import {
   subtractRegions,
 } from '../geometry'
 import type { SlabFrame } from '../photo'
+import { cutBackOutline } from './cutBackOutline'
 import { type Issue, issueOf } from './issue'
-import { blockedBy, type Found, ready } from './part'
-import type { SlabShapeResult, SlabVoid } from './planResult'
+import { after, blockedBy, type Found, ready } from './part'
+import type { SlabPlace, SlabShapeResult, SlabVoid } from './planResult'
 import { ringOnSlab } from './ringOnSlab'
 import type { Trace } from './schema'
 import { voidOnSlab } from './voidOnSlab'
@@ -23,33 +24,65 @@ export interface ShapeInput {
   readonly frame: SlabFrame
 }
 
-/** Outline and voids in the slab frame, from the traces on the photo. */
-export function slabShape({
-  slabId,
-  thicknessMm,
-  traces,
-  photoId,
-  frame,
-}: ShapeInput): Found<SlabShapeResult> {
-  const ofPhoto = traces.filter((trace) => trace.photoId === photoId)
-  const first = ofPhoto.find(({ meaning }) => meaning.kind === 'outline')
+/** What the names of traces begin with: V1, C1, B1 … */
+const LETTERS = { void: 'V', crack: 'C', bark: 'B', defect: 'D', figure: 'F' } as const
+
+/** Outline, voids and places in the slab frame, from the traces on the photo. Rules: PLN-12, PLN-13. */
+export function slabShape(input: ShapeInput): Found<SlabShapeResult> {
+  const { slabId, frame } = input
+  const traces = input.traces.filter((trace) => trace.photoId === input.photoId)
+  const first = traces.find(({ meaning }) => meaning.kind === 'outline')
   if (first === undefined) return blockedBy([issueOf('outline-missing', 'blocker', ['slabs', slabId])])
-  const outline = ringOnSlab(slabId, first, frame, 'outline')
-  if (!outline.ok) return blockedBy([outline.issue])
-  const issues: Issue[] = []
+  const traced = ringOnSlab(slabId, first, frame, 'outline')
+  if (!traced.ok) return blockedBy([traced.issue])
+  const cleaned = cutBackOutline(traced.ring, first, ['slabs', slabId, 'traces', first.id])
+  const shape = after(cleaned.part, (outline) => {
+    const found = placesWithin(input, traces, outline)
+    const { voids, places } = found
+    return ready(shapeOf(outline, voids, { tracedOutline: traced.ring, places }), found.issues)
+  })
+  return { part: shape.part, issues: [...cleaned.issues, ...shape.issues] }
+}
+
+interface Within {
+  readonly voids: readonly SlabVoid[]
+  readonly places: readonly SlabPlace[]
+  readonly issues: readonly Issue[]
+}
+
+/** All that is traced within the outline, each kind numbered by itself in the order in which it was traced. */
+function placesWithin(
+  { slabId, thicknessMm, frame }: ShapeInput,
+  traces: readonly Trace[],
+  outline: Ring<SlabPoint>,
+): Within {
   const voids: SlabVoid[] = []
-  ofPhoto.forEach((trace) => {
-    if (trace.meaning.kind !== 'void') return
-    const name = `V${voids.length + 1}`
-    const found = voidOnSlab(slabId, trace, { name, thicknessMm, frame, outline: outline.ring })
+  const places: SlabPlace[] = []
+  const issues: Issue[] = []
+  const counts = { void: 0, crack: 0, bark: 0, defect: 0, figure: 0 }
+  for (const trace of traces) {
+    const { kind } = trace.meaning
+    if (kind === 'outline') continue
+    const name = `${LETTERS[kind]}${++counts[kind]}`
+    if (kind === 'defect' || kind === 'figure') {
+      const found = ringOnSlab(slabId, trace, frame, 'void')
+      if (!found.ok) issues.push(found.issue)
+      else places.push({ traceId: trace.id, kind, name, ring: found.ring, areaMm2: ringAreaMm2(found.ring) })
+      continue
+    }
+    const found = voidOnSlab(slabId, trace, { kind, name, thicknessMm, frame, outline })
     issues.push(...found.issues)
     if (found.slabVoid !== null) voids.push(found.slabVoid)
-  })
-  return ready(shapeOf(outline.ring, voids), issues)
+  }
+  return { voids, places, issues }
 }
 
 /** The figures of an outline with its voids; also for slabs that were taped instead of photographed. */
-export function shapeOf(outline: Ring<SlabPoint>, voids: readonly SlabVoid[]): SlabShapeResult {
+export function shapeOf(
+  outline: Ring<SlabPoint>,
+  voids: readonly SlabVoid[],
+  drawn: Pick<SlabShapeResult, 'tracedOutline' | 'places'> = { tracedOutline: outline, places: [] },
+): SlabShapeResult {
   const whole: Region<SlabPoint> = { outer: outline, holes: [] }
   const wood = subtractRegions(
     [whole],
@@ -57,6 +90,7 @@ export function shapeOf(outline: Ring<SlabPoint>, voids: readonly SlabVoid[]): S
   )
   const { minX, minY, maxX, maxY } = ringBounds(outline)
   return {
+    ...drawn,
     outline,
     voids,
     wood,

@@ -7,6 +7,31 @@ const method = z.string().check(z.maxLength(40))
 
 const stroke = z.strictObject({ kind: z.enum(['wood', 'not-wood']), fromPx: place, toPx: place })
 
+const lengthMm = z.number().check(z.positive(), z.maximum(20_000))
+const lengthOrNoneMm = z.number().check(z.nonnegative(), z.maximum(20_000))
+
+const depth = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('through') }),
+  z.strictObject({ kind: z.literal('partial'), depthMm: lengthMm }),
+])
+
+/** What the line is drawn round. */
+export const traceMeaning = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('outline'),
+    /** Decayed wood all along the edge that is cut back, from the traced line inwards; left out: none. */
+    cutBackMm: z.optional(lengthOrNoneMm),
+  }),
+  z.strictObject({ kind: z.literal('void'), depth }),
+  z.strictObject({ kind: z.literal('crack'), depth }),
+  /** Never wood: it is dug out, through the whole slab. */
+  z.strictObject({ kind: z.literal('bark') }),
+  /** Not to be in the table. */
+  z.strictObject({ kind: z.literal('defect') }),
+  /** To be in the table. */
+  z.strictObject({ kind: z.literal('figure') }),
+])
+
 /** How a line first came about; what was mended by hand since then does not change it. */
 export const traceOrigin = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('hand') }),

@@ -6,6 +6,7 @@ import { ringOnSlab } from './ringOnSlab'
 import type { Trace } from './schema'
 
 export interface VoidContext {
+  readonly kind: SlabVoid['kind']
   readonly name: string
   readonly thicknessMm: number | null
   readonly frame: SlabFrame
@@ -16,7 +17,7 @@ export interface VoidContext {
 export function voidOnSlab(
   slabId: string,
   trace: Trace,
-  { name, thicknessMm, frame, outline }: VoidContext,
+  { kind, name, thicknessMm, frame, outline }: VoidContext,
 ): { readonly slabVoid: SlabVoid | null; readonly issues: readonly Issue[] } {
   const at: PlanPath = ['slabs', slabId, 'traces', trace.id]
   const found = ringOnSlab(slabId, trace, frame, 'void')
@@ -27,7 +28,7 @@ export function voidOnSlab(
   }
   const { depthMm, issues } = voidDepth(trace, at, { name, thicknessMm })
   return {
-    slabVoid: { traceId: trace.id, name, ring: found.ring, areaMm2: ringAreaMm2(found.ring), depthMm },
+    slabVoid: { traceId: trace.id, kind, name, ring: found.ring, areaMm2: ringAreaMm2(found.ring), depthMm },
     issues,
   }
 }
@@ -41,7 +42,8 @@ function voidDepth(
   at: PlanPath,
   { name, thicknessMm }: Pick<VoidContext, 'name' | 'thicknessMm'>,
 ): { readonly depthMm: number | null; readonly issues: readonly Issue[] } {
-  if (meaning.kind !== 'void' || meaning.depth.kind === 'through') return { depthMm: null, issues: [] }
+  if ((meaning.kind !== 'void' && meaning.kind !== 'crack') || meaning.depth.kind === 'through')
+    return { depthMm: null, issues: [] }
   const { depthMm } = meaning.depth
   if (thicknessMm === null || depthMm <= thicknessMm) return { depthMm, issues: [] }
   const values = { traceName: name, depthMm, thicknessMm }

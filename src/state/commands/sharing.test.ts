@@ -288,6 +288,20 @@ const CASES: readonly Case[] = [
     'slabs.s1.capture.traces.n',
   ),
   does(
+    commands.setOutline,
+    {
+      ...P1,
+      traceId: 'n',
+      ringPx: [pxPoint(400, 750), pxPoint(2600, 760), at],
+      origin: { kind: 'follow', method: 'm' },
+    },
+    'slabs.s1.capture.traces.t1.ringPx.2.0',
+    'slabs.s1.capture.traces.t1.ringPx.2.1',
+    'slabs.s1.capture.traces.t1.ringPx.3',
+    'slabs.s1.capture.traces.t1.origin.kind',
+    'slabs.s1.capture.traces.t1.origin.method',
+  ),
+  does(
     commands.replaceTraceRing,
     { ...S1, traceId: 't1', ringPx: [pxPoint(400, 750), pxPoint(2600, 760), at] },
     'slabs.s1.capture.traces.t1.ringPx.2.0',

@@ -116,15 +116,17 @@ export const tracesOf = ({ slab, photo }: Pick<Scene, 'slab' | 'photo'>): readon
 
 /** A trace whose points show and can be grabbed: that of the trace tool in hand, or the selected one. */
 export function isTraceOpen(trace: Trace, { tool, selection }: Pick<Scene, 'tool' | 'selection'>): boolean {
-  if (tool === 'outline' || tool === 'void') return trace.meaning.kind === tool
+  if (tool === 'outline' || tool === 'void')
+    return (trace.meaning.kind === 'outline') === (tool === 'outline')
   return tool === 'select' && selection?.kind === 'trace' && selection.traceId === trace.id
 }
 
-/** What a trace is called: the outline, or the voids by number in the order in which they were traced. */
+/** What a trace is called: the outline, or its kind and its number among them in the order in which they were traced. */
 export function traceLabel(traces: readonly Trace[], trace: Trace): string {
-  if (trace.meaning.kind === 'outline') return t('canvas-outline')
-  const voids = traces.filter(({ meaning }) => meaning.kind === 'void')
-  return t('canvas-void', { number: String(voids.indexOf(trace) + 1) })
+  const { kind } = trace.meaning
+  if (kind === 'outline') return t('canvas-outline')
+  const alike = traces.filter(({ meaning }) => meaning.kind === kind)
+  return t(`canvas-${kind}`, { number: String(alike.indexOf(trace) + 1) })
 }
 
 function traceHandles(scene: Scene): readonly Handle[] {

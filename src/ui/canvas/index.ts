@@ -1,3 +1,4 @@
+export { traceLabel } from './handles'
 export { LiveRegion } from '../a11y/LiveRegion'
 export { canTakeBack, canvasActions, layOffcut, takeBack } from './canvasActions'
 export { type CanvasPosition, type CanvasPositions, useCanvasPositions } from './screenPositions'

@@ -2,13 +2,13 @@ import type { Point } from '../../core/geometry'
 import { planStore } from '../../state/planStore'
 import { sessionStore } from '../../state/sessionStore'
 import { canvasStore, holdStraight, setCrosshair } from './canvasStore'
-import { changeCamera, currentScene } from './currentScene'
+import { changeCamera } from './currentScene'
 import { gestureStep, type GestureEffect, type GestureState, type PointerInput, REST } from './gestures'
 import { isSpaceHeld } from './keyInput'
 import { sendToTool } from './sendToTool'
 import type { PointerKind } from './tools/toolTypes'
-import { leadTo } from './tracing'
-import { panBy, worldOf, zoomAbout } from './view'
+import { leadToScreen } from './tracing'
+import { panBy, zoomAbout } from './view'
 
 const LEFT_BUTTON = 0
 const MIDDLE_BUTTON = 1
@@ -69,7 +69,8 @@ export function listenToPointers(host: HTMLElement): () => void {
   const onMove = (event: PointerEvent): void => {
     holdStraight(event.shiftKey)
     // A finger has no place before it comes down.
-    if (gesture.kind === 'rest') return event.pointerType === 'touch' ? undefined : hover(placeOf(event))
+    if (gesture.kind === 'rest')
+      return event.pointerType === 'touch' ? undefined : leadToScreen(placeOf(event))
     waiting.set(event.pointerId, placeOf(event))
     if (frame === 0) frame = requestAnimationFrame(flush)
   }
@@ -125,9 +126,6 @@ export function listenToPointers(host: HTMLElement): () => void {
     host.removeEventListener('contextmenu', noMenu)
   }
 }
-
-/** The browser hands out one move a frame: the line that follows the pointer is asked for at once. */
-const hover = (at: Point): void => leadTo(worldOf(currentScene().camera, at))
 
 function carryOut(effect: GestureEffect): 'declined' | undefined {
   switch (effect.kind) {

@@ -22,6 +22,7 @@ import { tracesOf } from './handles'
 import { aimedPx } from './tools/aim'
 import type { TraceOrder } from './tools/traceOrder'
 import type { Scene } from './tools/toolTypes'
+import { worldOf } from './view'
 
 /** Names of the ways in which lines are found, kept with each line: raised when a way finds other lines than before. */
 const STROKES_METHOD = 'colour-cut-1'
@@ -29,9 +30,15 @@ const FOLLOW_METHOD = 'least-cost-1'
 const VOIDS_METHOD = 'dark-places-1'
 
 /** The pointer or the cross moved over the photo: a line that is being drawn is led there. */
-export function leadTo(world: Point): void {
+export const leadTo = (world: Point): void => leadAlong(() => world)
+
+/** The browser hands out one move a frame: the line is asked for at once, without waiting for the next. */
+export const leadToScreen = (at: Point): void => leadAlong(({ camera }) => worldOf(camera, at))
+
+function leadAlong(worldIn: (scene: Scene) => Point): void {
   if (tracingStore.getState().edge === null) return
   const scene = currentScene()
+  const world = worldIn(scene)
   const at = scene.view === 'photo' ? aimedPx(world, scene) : null
   if (at && scene.tracing.edge?.meaning === scene.tool) leadEdge(at, !scene.followsEdge)
 }
@@ -147,10 +154,7 @@ export function acceptVoid(id: string): void {
   judged('say-void-accepted')
 }
 
-const meaningOf = (_kind: 'void' | 'crack'): Trace['meaning'] => ({
-  kind: 'void',
-  depth: { kind: 'through' },
-})
+const meaningOf = (kind: 'void' | 'crack'): Trace['meaning'] => ({ kind, depth: { kind: 'through' } })
 
 /** One proposal goes. */
 export function declineVoid(id: string): void {

@@ -1,8 +1,10 @@
 import { ringPerimeterMm } from '../../core/geometry'
 import type { Photo, Slab, SlabResult, Trace } from '../../core/plan'
-import { removeTrace } from '../../state/commands'
+import { removeTrace, setTraceMeaning } from '../../state/commands'
 import { run } from '../../state/run'
 import { ActionButton } from '../actions/ActionButton'
+import { traceLabel } from '../canvas'
+import { LengthField } from '../fields/LengthField'
 import { placeName } from '../stages/goToStage'
 import { t } from '../text/t'
 import { useFormat } from '../text/useFormat'
@@ -17,7 +19,11 @@ import { PanelPart } from './PanelPart'
 import { photoOf, tracesOf } from './photoOf'
 import { PointList } from './PointList'
 import { StationsPart } from './StationsPart'
+import { useIssueAt } from './useIssues'
 import { VoidCard } from './VoidCard'
+
+/** More than any slab's edge has of decayed wood that is worth keeping. Common practice, no source. */
+const GREATEST_CUT_BACK_MM = 300
 
 interface Props {
   readonly slab: Slab
@@ -61,11 +67,34 @@ function OutlineFigures({ result }: Pick<Props, 'result'>) {
   )
 }
 
+/** Decayed wood that is cut back all along the edge. */
+function CutBackField({ slab, outline }: Pick<Props, 'slab'> & { readonly outline: Trace }) {
+  const issueAt = useIssueAt()
+  if (outline.meaning.kind !== 'outline') return null
+  return (
+    <LengthField
+      label={t('edge-cut-back')}
+      hint={t('edge-cut-back-hint')}
+      valueMm={outline.meaning.cutBackMm ?? 0}
+      limits={{ leastMm: 0, greatestMm: GREATEST_CUT_BACK_MM }}
+      issue={issueAt('slabs', slab.id, 'traces', outline.id)}
+      onChange={(cutBackMm) =>
+        run(setTraceMeaning, {
+          slabId: slab.id,
+          traceId: outline.id,
+          meaning: { kind: 'outline', ...(cutBackMm === 0 ? {} : { cutBackMm }) },
+        })
+      }
+    />
+  )
+}
+
 function OutlinePart({ slab, result, outline }: Props & { readonly outline: Trace }) {
   const scale = readyValue(result?.scale)
   return (
     <PanelPart title={t('edge-outline')} note={t('edge-outline-edit')}>
       <OutlineFigures result={result} />
+      <CutBackField slab={slab} outline={outline} />
       <div className="button-row" data-place={placeName('traces', outline.id)}>
         <ActionButton id="tool-outline" label={t('edge-edit-outline')} />
         <button
@@ -88,8 +117,8 @@ interface VoidsProps extends Props {
 }
 
 function VoidsPart({ slab, result, traces, photo, outline }: VoidsProps) {
-  const voids = traces.flatMap((trace) =>
-    trace.meaning.kind === 'void' ? [{ trace, meaning: trace.meaning }] : [],
+  const within = traces.flatMap((trace) =>
+    trace.meaning.kind === 'outline' ? [] : [{ trace, meaning: trace.meaning }],
   )
   return (
     <PanelPart title={t('edge-voids')} note={t('edge-voids-note')}>
@@ -98,13 +127,13 @@ function VoidsPart({ slab, result, traces, photo, outline }: VoidsProps) {
       </div>
       {outline !== undefined && <FindVoidsPart photo={photo} />}
       <ul className="cards">
-        {voids.map(({ trace, meaning }, index) => (
+        {within.map(({ trace, meaning }) => (
           <VoidCard
             key={trace.id}
             slab={slab}
             trace={trace}
             meaning={meaning}
-            name={t('canvas-void', { number: String(index + 1) })}
+            name={traceLabel(traces, trace)}
             result={result}
           />
         ))}

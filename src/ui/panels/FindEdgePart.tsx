@@ -2,6 +2,7 @@ import { useStore } from 'zustand'
 import type { Photo, Trace } from '../../core/plan'
 import { tracingOn, tracingStore } from '../../state/tracingStore'
 import { ActionButton } from '../actions/ActionButton'
+import { actionById } from '../actions/perform'
 import { OutlineButtons } from '../canvas'
 import { t } from '../text/t'
 import { PanelPart } from './PanelPart'
@@ -27,7 +28,9 @@ export function FindEdgePart({ photo, outline }: Props) {
       {isNew && (
         <div className="button-row">
           <ActionButton id="tool-follow" label={t('find-follow')} />
-          <ActionButton id="tool-outline" label={t('find-by-points')} />
+          <button type="button" className="button" onClick={actionById('tool-outline').perform}>
+            {t('find-by-points')}
+          </button>
         </div>
       )}
     </PanelPart>

@@ -12,12 +12,13 @@ import { Figures } from './Figures'
 import { PointList } from './PointList'
 import { useIssueAt } from './useIssues'
 
-type VoidMeaning = Extract<Trace['meaning'], { kind: 'void' }>
+type Meaning = Exclude<Trace['meaning'], { kind: 'outline' }>
+type VoidMeaning = Extract<Meaning, { readonly depth: unknown }>
 
 interface Props {
   readonly slab: Slab
   readonly trace: Trace
-  readonly meaning: VoidMeaning
+  readonly meaning: Meaning
   readonly name: string
   readonly result: SlabResult | undefined
 }
@@ -25,9 +26,14 @@ interface Props {
 /** Of slabs as they are sold. Common practice, no source. */
 const USUAL_THICKNESS_MM = 50
 
-function DepthFields({ slab, trace, meaning, name, issue }: Props & { readonly issue: string | undefined }) {
+interface DepthProps extends Pick<Props, 'slab' | 'trace' | 'name'> {
+  readonly meaning: VoidMeaning
+  readonly issue: string | undefined
+}
+
+function DepthFields({ slab, trace, meaning, name, issue }: DepthProps) {
   const set = (depth: VoidMeaning['depth']) =>
-    run(setTraceMeaning, { slabId: slab.id, traceId: trace.id, meaning: { kind: 'void', depth } })
+    run(setTraceMeaning, { slabId: slab.id, traceId: trace.id, meaning: { ...meaning, depth } })
   // Half of the slab is as good a first guess as any; the maker measures it with a stick.
   const partial = { kind: 'partial', depthMm: (slab.thicknessMm ?? USUAL_THICKNESS_MM) / 2 } as const
   return (
@@ -57,7 +63,47 @@ function DepthFields({ slab, trace, meaning, name, issue }: Props & { readonly i
   )
 }
 
-/** One traced void: how deep it is, and how large. */
+const THROUGH = { kind: 'through' } as const
+
+/** The same line taken for something else; a depth is kept where there is one. */
+function meaningAs(kind: Meaning['kind'], before: Meaning): Meaning {
+  if (kind === 'void' || kind === 'crack') return { kind, depth: 'depth' in before ? before.depth : THROUGH }
+  return { kind }
+}
+
+const KINDS = ['void', 'crack', 'bark', 'defect', 'figure'] as const
+
+function MeaningFields({
+  slab,
+  trace,
+  meaning,
+  name,
+  issue,
+}: Props & { readonly issue: string | undefined }) {
+  return (
+    <>
+      <ChoiceGroup<Meaning['kind']>
+        label={t('edge-meaning-of', { name })}
+        labelHidden
+        value={meaning.kind}
+        onChange={(kind) =>
+          run(setTraceMeaning, { slabId: slab.id, traceId: trace.id, meaning: meaningAs(kind, meaning) })
+        }
+        options={KINDS.map((value) => ({ value, label: t(`edge-meaning-${value}`) }))}
+      />
+      {'depth' in meaning ? (
+        <DepthFields slab={slab} trace={trace} meaning={meaning} name={name} issue={issue} />
+      ) : (
+        <>
+          <p className="note">{t(`edge-${meaning.kind}-note`)}</p>
+          {issue !== undefined && <p className="field-problem">{issue}</p>}
+        </>
+      )}
+    </>
+  )
+}
+
+/** One line within the outline: what it is, how deep it is, and how large. */
 export function VoidCard(props: Props) {
   const { slab, trace, name, result } = props
   const format = useFormat()
@@ -69,7 +115,9 @@ export function VoidCard(props: Props) {
   const scale = result?.scale.state === 'ready' ? result.scale.value : null
   const found =
     result?.shape.state === 'ready'
-      ? result.shape.value.voids.find(({ traceId }) => traceId === trace.id)
+      ? [...result.shape.value.voids, ...result.shape.value.places].find(
+          ({ traceId }) => traceId === trace.id,
+        )
       : undefined
   return (
     <li
@@ -88,7 +136,7 @@ export function VoidCard(props: Props) {
           <span className="unseen"> {name}</span>
         </button>
       </div>
-      <DepthFields {...props} issue={issueAt('slabs', slab.id, 'traces', trace.id)} />
+      <MeaningFields {...props} issue={issueAt('slabs', slab.id, 'traces', trace.id)} />
       {found !== undefined && (
         <Figures rows={[{ name: t('edge-area'), figure: format.area(found.areaMm2) }]} />
       )}

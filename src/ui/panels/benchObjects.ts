@@ -1,6 +1,7 @@
 import { regionBounds } from '../../core/geometry'
 import type { Option, OptionResult, Slab, SlabResult } from '../../core/plan'
 import type { Selection } from '../../state/sessionStore'
+import { traceLabel } from '../canvas'
 import { t } from '../text/t'
 import type { Format } from '../text/useFormat'
 import { tracesOf } from './photoOf'
@@ -37,14 +38,15 @@ function markObjects({ slab, slabResult }: Bench, format: Format): readonly Benc
 function traceObjects({ slab, slabResult }: Bench, format: Format): readonly BenchObject[] {
   const shape = slabResult?.shape.state === 'ready' ? slabResult.shape.value : null
   const traces = tracesOf(slab)
-  const voids = traces.filter(({ meaning }) => meaning.kind === 'void')
   return traces.map((trace) => {
     const isOutline = trace.meaning.kind === 'outline'
-    const found = shape?.voids.find(({ traceId }) => traceId === trace.id)
+    const found = [...(shape?.voids ?? []), ...(shape?.places ?? [])].find(
+      ({ traceId }) => traceId === trace.id,
+    )
     const size = shape === null ? '' : `${format.length(shape.lengthMm)} × ${format.length(shape.widthMm)}`
     return {
       key: `trace/${trace.id}`,
-      label: isOutline ? t('canvas-outline') : t('canvas-void', { number: String(voids.indexOf(trace) + 1) }),
+      label: traceLabel(traces, trace),
       where: isOutline ? size : found === undefined ? '' : format.area(found.areaMm2),
       selection: { kind: 'trace', traceId: trace.id, point: null },
     }

@@ -102,6 +102,7 @@ export const REPAIR_RULES: ReadonlyMap<string, RepairRule> = new Map([
   ['options/*/table/outline', reset(option.table.outline)],
   ['options/*/table/outline/lengthMm', reset(STARTING_VALUES.tableLengthMm)],
   ['options/*/table/outline/widthMm', reset(STARTING_VALUES.tableWidthMm)],
+  ['slabs/*/capture/traces/*/meaning/cutBackMm', reset(0)],
   ['options/*/table/thicknessMm', reset(STARTING_VALUES.tableThicknessMm)],
   ['options/*/table/sides', reset(option.table.sides)],
   ['options/*/table/sides/start', side],

@@ -1,3 +1,4 @@
+import type { Ring, SlabPoint } from '../../../core/geometry'
 import type { Trace } from '../../../core/plan'
 import type { Ink } from '../ink'
 import { tracesOf } from '../handles'
@@ -21,40 +22,71 @@ export function paintSlab(brush: Brush, scene: Scene, ink: Ink): void {
 /** In the photo: the traces as they were drawn. */
 function paintTraces(brush: Brush, scene: Scene, ink: Ink): void {
   for (const trace of tracesOf(scene)) {
-    if (trace.meaning.kind === 'void') hatch(brush, scene.camera, [trace.ringPx], 'void', ink.ink)
+    const { kind } = trace.meaning
+    if (TAKEN_OUT.has(kind)) hatch(brush, scene.camera, [trace.ringPx], 'void', ink.ink)
     layPaths(brush, scene.camera, [trace.ringPx], true)
-    outlineStroke(brush, ink, isSelected(scene, trace))
+    outlineStroke(brush, ink, isSelected(scene, trace), PLACE_DASHES_PX[kind])
   }
+  paintCleaned(brush, scene, ink)
+}
+
+/** What is no wood. */
+const TAKEN_OUT: ReadonlySet<Trace['meaning']['kind']> = new Set(['void', 'crack', 'bark'])
+/** Places that stay wood are told apart by their dashes. */
+const PLACE_DASHES_PX: { readonly [Kind in Trace['meaning']['kind']]?: readonly number[] } = {
+  defect: [3, 4],
+  figure: [12, 4],
+}
+
+/** The line that is left once decayed wood is cut back; in the photo beside the one that was traced. */
+function paintCleaned(brush: Brush, scene: Scene, ink: Ink): void {
+  const shape = readyValue(scene.slabResult?.shape)
+  if (!shape || shape.outline === shape.tracedOutline) return
+  if (!laidRing(brush, scene, shape.outline)) return
+  stroke(brush, { colour: ink.ink, widthPx: 1.5 * ink.weight, dashPx: [8, 3, 2, 3], halo: ink.paper })
 }
 
 const isSelected = ({ selection }: Scene, trace: Trace): boolean =>
   selection?.kind === 'trace' && selection.traceId === trace.id
 
-function outlineStroke(brush: Brush, ink: Ink, selected: boolean): void {
+function outlineStroke(brush: Brush, ink: Ink, selected: boolean, dashPx: readonly number[] = []): void {
   const widthPx = (selected ? 3 : 2) * ink.weight
-  stroke(brush, { colour: selected ? ink.accent : ink.ink, widthPx, halo: ink.paper })
+  stroke(brush, { colour: selected ? ink.accent : ink.ink, widthPx, dashPx, halo: ink.paper })
 }
 
 /** From above: the shape that the core made of the traces. */
 function paintShape(brush: Brush, scene: Scene, ink: Ink): void {
   const shape = readyValue(scene.slabResult?.shape)
   if (!shape) return
-  const { camera, frames, selection } = scene
+  const { selection } = scene
   const isTrace = (traceId: string): boolean => selection?.kind === 'trace' && selection.traceId === traceId
-  for (const { ring, traceId } of shape.voids) {
-    const path = slabRingPath(frames, ring)
-    if (!path) continue
-    layPaths(brush, camera, [path], true)
-    fill(brush, ink.paper, 0.55)
-    hatch(brush, camera, [path], 'void', ink.ink)
-    layPaths(brush, camera, [path], true)
-    outlineStroke(brush, ink, isTrace(traceId))
+  for (const { ring, traceId } of shape.voids) paintVoid(brush, scene, ink, ring, isTrace(traceId))
+  for (const { ring, traceId, kind } of shape.places) {
+    if (laidRing(brush, scene, ring)) outlineStroke(brush, ink, isTrace(traceId), PLACE_DASHES_PX[kind])
   }
-  const outline = slabRingPath(frames, shape.outline)
-  if (!outline) return
-  layPaths(brush, camera, [outline], true)
+  if (shape.tracedOutline !== shape.outline && laidRing(brush, scene, shape.tracedOutline)) {
+    stroke(brush, { colour: ink.inkSoft, widthPx: ink.weight, dashPx: [2, 4], halo: ink.paper })
+  }
+  if (!laidRing(brush, scene, shape.outline)) return
   const trace = tracesOf(scene).find(({ meaning }) => meaning.kind === 'outline')
   outlineStroke(brush, ink, trace !== undefined && isTrace(trace.id))
+}
+
+function paintVoid(brush: Brush, scene: Scene, ink: Ink, ring: Ring<SlabPoint>, selected: boolean): void {
+  const path = slabRingPath(scene.frames, ring)
+  if (!path) return
+  layPaths(brush, scene.camera, [path], true)
+  fill(brush, ink.paper, 0.55)
+  hatch(brush, scene.camera, [path], 'void', ink.ink)
+  layPaths(brush, scene.camera, [path], true)
+  outlineStroke(brush, ink, selected)
+}
+
+/** Lays down a ring of the slab. @returns false when part of it lies beyond the horizon */
+function laidRing(brush: Brush, { frames, camera }: Scene, ring: Ring<SlabPoint>): boolean {
+  const path = slabRingPath(frames, ring)
+  if (path) layPaths(brush, camera, [path], true)
+  return path !== null
 }
 
 function paintBoards(brush: Brush, scene: Scene, ink: Ink): void {

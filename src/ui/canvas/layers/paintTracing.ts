@@ -100,9 +100,11 @@ function paintNumber(brush: Brush, ink: Ink, text: string, ring: readonly Point[
 
 function paintEdge(brush: Brush, { camera, tool }: Scene, ink: Ink, { edge }: TracingState): void {
   if (edge?.meaning !== tool) return
-  layPaths(brush, camera, [edge.acceptedPx], false)
+  // Points closer than a screen pixel show nothing but cost time, at every move of the pointer.
+  const shown = (line: readonly Point[]): readonly Point[] => everyFew(line, Math.floor(1 / camera.scale))
+  layPaths(brush, camera, [shown(edge.acceptedPx)], false)
   stroke(brush, { colour: ink.accent, widthPx: 2.5 * ink.weight, halo: ink.paper })
-  layPaths(brush, camera, [edge.livePx], false)
+  layPaths(brush, camera, [shown(edge.livePx)], false)
   stroke(brush, { colour: ink.accent, widthPx: 1.5 * ink.weight, halo: ink.paper })
   const [first] = edge.acceptedPx
   const last = edge.acceptedPx.at(-1)
@@ -116,3 +118,7 @@ function paintEdge(brush: Brush, { camera, tool }: Scene, ink: Ink, { edge }: Tr
   disc(brush, screenOf(camera, first), 10)
   stroke(brush, { colour: ink.accent, widthPx: 2 * ink.weight, halo: ink.paper })
 }
+
+/** Every so many points of a line, and its last. */
+const everyFew = (line: readonly Point[], step: number): readonly Point[] =>
+  step < 2 ? line : line.filter((_, n) => n % step === 0 || n === line.length - 1)

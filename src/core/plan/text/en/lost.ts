@@ -26,6 +26,7 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   flatness: 'flatness',
   origin: 'origin of a trace',
   table: 'table',
+  cutBackMm: 'allowance for decayed wood',
   outline: 'outline of the table',
   lengthMm: 'length',
   widthMm: 'width',

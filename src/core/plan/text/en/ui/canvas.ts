@@ -67,6 +67,10 @@ export const canvasTexts = {
   'canvas-datum': 'Datum',
   'canvas-outline': 'Outline',
   'canvas-void': (values: { readonly number: string }) => `Void ${values.number}`,
+  'canvas-crack': (values: { readonly number: string }) => `Crack ${values.number}`,
+  'canvas-bark': (values: { readonly number: string }) => `Bark ${values.number}`,
+  'canvas-defect': (values: { readonly number: string }) => `Defect ${values.number}`,
+  'canvas-figure': (values: { readonly number: string }) => `Figure ${values.number}`,
   'canvas-trace-point': (values: { readonly trace: string; readonly number: string }) =>
     `${values.trace}, point ${values.number}`,
   'canvas-table': 'Table',
