@@ -56,3 +56,19 @@ export {
   type TwoSlabPair,
   type TwoSlabTask,
 } from './search/twoSlabs'
+export {
+  litresSaved,
+  type FillFinding,
+  type FillPiece,
+  type FillProposal,
+  type FillVirtue,
+} from './fill/fillProposal'
+export { fillSearch } from './fill/fillSearch'
+export {
+  FILL_LIMITS,
+  type FillLimits,
+  type FillOffcut,
+  fillRoom,
+  type FillRoom,
+  type FillTask,
+} from './fill/fillTask'
