@@ -26,6 +26,10 @@ export const STARTING_VALUES = {
   formBaseMm: 18,
   barEveryMm: 500,
   packMarginFraction: 0.05,
+  flatteningMm: 12,
+  cleaningMm: 2,
+  mostResinShare: 0.15,
+  mostBandMm: 150,
 } as const
 
 /** Ends first, so that the long offcuts are as long as the table. The maker may reorder them. */
@@ -67,6 +71,26 @@ export const blankResin = (): Option['resin'] => ({
   log: [],
 })
 
+/** Nothing said of how a slab was chosen. */
+export const blankStock = (): Slab['stock'] => ({
+  tape: { lengthMm: null, narrowestMm: null, widestMm: null },
+  flatteningMm: STARTING_VALUES.flatteningMm,
+  pourMoistureFraction: null,
+  shrinkageFraction: null,
+  rejected: null,
+})
+
+/** As much wood as possible, wherever. */
+const blankCover = (): Option['cover'] => ({
+  woodAt: 'anywhere',
+  voids: 'welcome',
+  grainWithinRad: null,
+  mostResinShare: STARTING_VALUES.mostResinShare,
+  cleaningMm: STARTING_VALUES.cleaningMm,
+  mostBandMm: STARTING_VALUES.mostBandMm,
+  places: [],
+})
+
 /** A table not yet laid on any slab. */
 export function blankOption(id: string, name: string): Option {
   const side = { finish: 'filled', oversizeMm: STARTING_VALUES.oversizeMm } as const
@@ -87,6 +111,7 @@ export function blankOption(id: string, name: string): Option {
     pieces: [],
     placements: [],
     leastJointMm: STARTING_VALUES.leastJointMm,
+    cover: blankCover(),
     resin: blankResin(),
   }
 }
@@ -104,6 +129,7 @@ const blankSlab = (id: string, name: string, thicknessMm: number | null, capture
   boards: [],
   rules: [],
   flatness: { kind: 'unknown' },
+  stock: blankStock(),
   capture,
 })
 

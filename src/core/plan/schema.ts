@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import type { PxPoint, SlabPoint, TablePoint } from '../geometry'
+import { coverWishesOf, slabStock } from './coverSchema'
 import { resinChoice } from './resinSchema'
 import { traceMeaning, traceOrigin } from './traceSchema'
 
@@ -134,6 +135,7 @@ const slab = z.strictObject({
   boards: z.array(board),
   rules: z.array(rule),
   flatness,
+  stock: slabStock,
   capture,
 })
 
@@ -193,6 +195,7 @@ const option = z.strictObject({
   /** Pose of the slab frame in the table frame for each piece that is laid into a gap. */
   placements: z.array(placement),
   leastJointMm: lengthOrNoneMm,
+  cover: coverWishesOf(slabPair),
   resin: resinChoice,
 })
 

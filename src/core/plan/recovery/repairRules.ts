@@ -1,4 +1,4 @@
-import { STARTING_VALUES, blankOption, plainFootprintCuts } from '../blankPlan'
+import { STARTING_VALUES, blankOption, blankStock, plainFootprintCuts } from '../blankPlan'
 import { defaultNames } from '../text/en/names'
 
 /** What is done with a part of a plan that does not fit the schema. */
@@ -72,6 +72,8 @@ export const REPAIR_RULES: ReadonlyMap<string, RepairRule> = new Map([
   ['slabs/*/rules/*', drop('lost-rule')],
   ['slabs/*/rules/*/name', reset(defaultNames.unnamed)],
   ['slabs/*/flatness', reset({ kind: 'unknown' })],
+  ['slabs/*/stock', reset(blankStock())],
+  ...resetsOf('slabs/*/stock', blankStock()),
   ['slabs/*/capture', reset(emptyCapture, 'lost-capture')],
   ['slabs/*/capture/kind', captureKind],
   ['slabs/*/capture/photos', reset([], 'lost-photos')],
@@ -119,6 +121,9 @@ export const REPAIR_RULES: ReadonlyMap<string, RepairRule> = new Map([
   ['options/*/placements', reset([], 'lost-placements')],
   ['options/*/placements/*', drop('lost-placement')],
   ['options/*/leastJointMm', reset(STARTING_VALUES.leastJointMm)],
+  ['options/*/cover', reset(option.cover)],
+  ...resetsOf('options/*/cover', option.cover),
+  ['options/*/cover/places/*', drop('lost-place')],
   ['options/*/resin', reset(option.resin)],
   ...resetsOf('options/*/resin', option.resin),
   ...resetsOf('options/*/resin/sheet', option.resin.sheet),
