@@ -1,7 +1,11 @@
+import { createStore } from 'zustand/vanilla'
 import { BrowserStorage } from './browserStorage'
 import { MemoryStorage } from './memoryStorage'
 import type { PlanStorage } from './planStorage'
 import { setNotice } from './sessionStore'
+
+/** True where the browser keeps nothing for us: what is saved goes when the window is closed. */
+export const storageStore = createStore<{ readonly isFleeting: boolean }>(() => ({ isFleeting: false }))
 
 let storage: Promise<PlanStorage> | null = null
 
@@ -10,6 +14,7 @@ async function openStorage(): Promise<PlanStorage> {
     return await BrowserStorage.open()
   } catch {
     setNotice({ code: 'storage-unavailable', values: {} })
+    storageStore.setState({ isFleeting: true })
     return new MemoryStorage()
   }
 }

@@ -1,4 +1,4 @@
-import { computePlan, describeProblem, planSchema, type LostPart } from '../../src/core/plan'
+import { computePlan, describeProblem, planSchema } from '../../src/core/plan'
 import type { InputProblem } from '../../src/core/units'
 import type { BrokenFile } from './brokenFiles'
 import type { BrowserTab } from './browserTab'
@@ -9,7 +9,7 @@ export type BrokenOutcome = 'refused' | 'opened whole' | 'opened in part' | 'pho
 const MM = { system: 'mm' } as const
 
 /** Its sentence of the catalogue. @throws Error when there is none, or one with a hole in it */
-function sentenceFor(problem: InputProblem | LostPart, whose: string): string {
+function sentenceFor(problem: InputProblem, whose: string): string {
   const sentence = describeProblem(problem, MM)
   if (/^This could not be accepted|undefined|\[object|NaN/.test(sentence)) {
     throw new Error(`${whose}: no sentence for ${JSON.stringify(problem)}: ${sentence}`)

@@ -1,5 +1,6 @@
 import { rectifyingTransform, rectifyInto, slabFrame, slabScaleFromMarks } from '../../src/core/photo'
-import { renamePlan } from '../../src/state/commands'
+import { flush } from '../../src/state/autosave'
+import { renamePlan, setPlanNote } from '../../src/state/commands'
 import { getPhotoBytes, hydrate, importPhoto, loadDemo, photoClient } from '../../src/state/planFiles'
 import { planStore } from '../../src/state/planStore'
 import { run } from '../../src/state/run'
@@ -8,6 +9,7 @@ import { PourClient } from '../../src/workers'
 
 /** What the tests of workers and storage use in a real browser. This page is no part of the program. */
 export const desk = {
+  flush,
   getPhotoBytes,
   hydrate,
   importPhoto,
@@ -20,6 +22,7 @@ export const desk = {
   renamePlan,
   run,
   sessionStore,
+  setPlanNote,
   slabFrame,
   slabScaleFromMarks,
 }

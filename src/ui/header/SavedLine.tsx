@@ -1,5 +1,6 @@
 import { useStore } from 'zustand'
 import { planStore, type SaveStatus } from '../../state/planStore'
+import { storageStore } from '../../state/storageDesk'
 import { t } from '../text/t'
 import { useDescribeProblem } from '../text/useDescribeProblem'
 
@@ -24,7 +25,15 @@ function savedText(save: SaveStatus, describe: ReturnType<typeof useDescribeProb
 /** Whether the plan is safe in this browser. */
 export function SavedLine() {
   const save = useStore(planStore, (state) => state.save)
+  const isFleeting = useStore(storageStore, (storage) => storage.isFleeting)
   const describe = useDescribeProblem()
+  if (isFleeting) {
+    return (
+      <p className="saved-line" data-failed="">
+        {t('saved-fleeting')}
+      </p>
+    )
+  }
   const isTrouble = save.kind === 'failed' || save.kind === 'conflict'
   return (
     <p className="saved-line" data-failed={isTrouble ? '' : undefined} role={isTrouble ? 'alert' : undefined}>

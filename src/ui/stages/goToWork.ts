@@ -8,7 +8,9 @@ import { STAGE_NAMES } from './stageNames'
 /** After a job was opened: turns to the first stage that needs something, or to the table when all of it stands. */
 export function goToWork(): void {
   const { plan } = planStore.getState()
-  const { slabId, optionId } = sessionStore.getState()
+  const { slabId, optionId, notice } = sessionStore.getState()
   const marks = stageMarks({ plan, result: planResultOf(plan), slabId, optionId })
   goToStage(STAGE_NAMES.find((stage) => marks[stage] === 'needs') ?? 'table')
+  // What opening the job had to say is still to be read.
+  sessionStore.setState({ notice })
 }

@@ -5,6 +5,8 @@ export const keepingTexts = {
   'newer-later': 'Later',
   'kept-offline': 'Waneline opens on this device without a network from now on.',
 
+  'saved-fleeting': 'Kept only until this window is closed. Save the job to a file.',
+
   'action-show-versions': 'Earlier versions of this job',
   'versions-title': 'Earlier versions of this job',
   'versions-note':
