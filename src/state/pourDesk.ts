@@ -109,4 +109,4 @@ const desk = new PourDesk(() => new PourClient())
 export const askPour = (optionId: string, task: PourTask): void => desk.ask(optionId, task)
 
 /** What the worker has answered so far, for computePlan. */
-export const KNOWN_ANSWERS: SlowAnswers = { pour: (task) => desk.answerOf(task) }
+export const KNOWN_ANSWERS: SlowAnswers = { pour: (task) => desk.answerOf(task), build: () => null }

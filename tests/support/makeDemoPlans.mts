@@ -36,6 +36,7 @@ import {
   type Trace,
 } from '../../src/core/plan'
 import { planText } from '../../src/state/planFile'
+import { demoCosts, demoHeights, demoShop, demoStanding } from './demoShop'
 import { type PhotoName, type PhotoTruth, readPhotoBytes, readTruth, truthPlaneToPhotoPx } from './truth'
 
 interface Job {
@@ -167,9 +168,11 @@ function slabOf(job: Job): Slab {
     straightLines: [],
   } as const
   const [fromX, toX] = job.datumXMm
+  const blank = blankPhotoSlab('slab', job.slab.name, photo, truth.slab.thickness_mm)
   return {
-    ...blankPhotoSlab('slab', job.slab.name, photo, truth.slab.thickness_mm),
+    ...blank,
     ...job.slab,
+    wood: { ...blank.wood, heights: demoHeights(toX - fromX, 600, truth.slab.thickness_mm) },
     marks: MARK_NAMES.map((name, n) => ({ id: idOf(String(n + 1)), name, heightMm: 0 })),
     tapedDistances: Object.entries(marks.pair_distances_mm).map(([pair, lengthMm]) => {
       const [from = '', to = ''] = pair.split('-')
@@ -257,8 +260,17 @@ function planOf(job: Job): Plan {
     name: job.name,
     note: job.note,
     invented: true,
+    shop: demoShop(),
     slabs: [slab],
-    options: [{ ...option, table: { ...option.table, ...job.table }, resin }],
+    options: [
+      {
+        ...option,
+        table: { ...option.table, ...job.table },
+        resin,
+        standing: demoStanding(option.standing),
+        quote: demoCosts(),
+      },
+    ],
   }
   const { outline } = job.table
   if (outline.kind !== 'rectangle') throw new Error('the demo tables are rectangles')

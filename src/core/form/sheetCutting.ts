@@ -55,7 +55,7 @@ export function sheetCutting(task: CuttingTask): SheetCutting {
     if (!(lengthMm > 0 && widthMm > 0)) throw new InvariantError('a sheet has a size', { lengthMm, widthMm })
   if (!(kerfMm >= 0)) throw new InvariantError('a kerf is no less than nothing', { kerfMm })
   const holds = ({ lengthMm, widthMm }: SheetPart): boolean =>
-    stock.some((sheet) => liesOn({ widthMm: lengthMm, heightMm: widthMm }, sheet))
+    partBoxes(0, lengthMm, widthMm).some((box) => stock.some((sheet) => liesOn(box, sheet)))
   const tooLarge = parts.flatMap((part, place) => (holds(part) ? [] : [place]))
   const state = { plan: null as CuttingPlan | null, isDone: false, isProvenLeast: false, evaluations: 0 }
   if (tooLarge.length === 0) state.plan = greedyCutting(task)

@@ -1,3 +1,4 @@
+import { blankCosts, blankForm, blankRoom, blankShop, blankStanding, blankWood } from './blankBuild'
 import { EXAMPLE_SHEETS, USUAL_CLEARANCE_MM } from '../resin'
 import {
   PLAN_VERSION,
@@ -113,6 +114,10 @@ export function blankOption(id: string, name: string): Option {
     leastJointMm: STARTING_VALUES.leastJointMm,
     cover: blankCover(),
     resin: blankResin(),
+    room: blankRoom(),
+    form: blankForm(),
+    standing: blankStanding(),
+    quote: blankCosts(),
   }
 }
 
@@ -130,6 +135,7 @@ const blankSlab = (id: string, name: string, thicknessMm: number | null, capture
   rules: [],
   flatness: { kind: 'unknown' },
   stock: blankStock(),
+  wood: blankWood(),
   capture,
 })
 
@@ -149,6 +155,7 @@ export const blankPlan = (id: string, optionId: string): Plan => ({
   name: defaultNames.plan,
   note: '',
   invented: false,
+  shop: blankShop(),
   slabs: [],
   options: [blankOption(optionId, defaultNames.option(1))],
 })

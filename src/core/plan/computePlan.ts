@@ -6,6 +6,7 @@ import { optionCoverage } from './optionCoverage'
 import { optionFootprint } from './optionFootprint'
 import { optionPieces } from './optionPieces'
 import { optionResin } from './optionResin'
+import { builtOption } from './build/optionBuild'
 import { optionPour, withPour } from './pour/optionPour'
 import { NO_ANSWERS, type SlowAnswers } from './pour/slowAnswers'
 import { after, blockedBy, type Found, type Part, ready } from './part'
@@ -51,7 +52,14 @@ export function computePlan(plan: Plan, answers: SlowAnswers = NO_ANSWERS): Plan
       slabResult: slabs[index]?.result ?? null,
     })
     const task = figures.result.pourTask
-    return pouredFigures({ figures, answer: task.state === 'ready' ? answers.pour(task.value) : null })
+    const poured = pouredFigures({
+      figures,
+      answer: task.state === 'ready' ? answers.pour(task.value) : null,
+    })
+    const slab = plan.slabs[index]
+    const slabResult = slabs[index]?.result
+    if (slab === undefined || slabResult === undefined) return poured
+    return builtOption({ option, slab, slabResult, shop: plan.shop, figures: poured }, answers.build)
   })
   return {
     slabs: new Map(slabs.map(({ result }) => [result.slabId, result])),
@@ -220,6 +228,8 @@ function laidOption(
       accuracy: accuracy.part,
       pourTask: pour.part,
       pour: pour.part.state === 'ready' ? { state: 'pending' } : pour.part,
+      buildTask: { state: 'pending' },
+      build: { state: 'pending' },
     },
     issues: [
       ...footprintIssues,
@@ -267,6 +277,8 @@ function blockedOption(optionId: string, { part, issues }: Found<unknown>): Figu
       accuracy: blocked,
       pourTask: blocked,
       pour: blocked,
+      buildTask: blocked,
+      build: blocked,
     },
     issues,
   }

@@ -14,6 +14,21 @@ export type { Catalogue } from './text/en'
 export { computePlan } from './computePlan'
 export { answerPour, ROOMS_SHOWN_C } from './pour/answerPour'
 export type { BucketLeft, PourResult } from './pour/answerPour'
+export { answerBuild } from './build/answerBuild'
+export type {
+  BuildResult,
+  FlatteningFigures,
+  FormFigures,
+  PieceMovement,
+  PriceFigures,
+  ShoppingItem,
+  StandingFigures,
+  WeightFigures,
+  WoodFigures,
+} from './build/buildResult'
+export type { BuildTask } from './build/buildTask'
+export { blankCosts, blankForm, blankRoom, blankShop, blankStanding, blankWood } from './blankBuild'
+export { buildWords } from './text/en/buildWords'
 export { pourCalendar } from './pour/pourCalendar'
 export type { PourTask } from './pour/pourTask'
 export { USUAL_WOOD_KG_PER_M3 } from './pour/pourTask'
@@ -25,7 +40,7 @@ export { verdictSentence } from './verdictSentence'
 export { describeIssue } from './describeIssue'
 export { describeProblem } from './describeProblem'
 export type { Issue, IssueCode, PlanPath } from './issue'
-export { ISSUE_CODES, isPourCode } from './issue'
+export { ISSUE_CODES, isBuildCode, isPourCode } from './issue'
 export type { Part } from './part'
 export type {
   MarkPosition,

@@ -1,3 +1,4 @@
+import { BUILD_CODES, type BuildCode } from './build/buildCodes'
 import type { ScaleProblemCode } from '../photo'
 import { RESIN_NOTICE_CODES, type ResinNoticeCode } from '../resin'
 
@@ -31,9 +32,9 @@ export const ISSUE_CODES = [
   'outline-crosses-itself', // {edgeA, edgeB, traceName}
   'outline-no-area', // {traceName}
   'outline-beyond-horizon', // {}: part of the outline lies where the slab's plane ends in the picture
-  'void-too-few-points', // {traceName}
   'outline-cut-away', // {cutBackMm}: nothing is left of the slab
   'outline-cut-apart', // {cutBackMm, leftAreaMm2}: only the largest part is kept
+  'void-too-few-points', // {traceName}
   'void-crosses-itself', // {traceName, edgeA, edgeB}
   'void-no-area', // {traceName}
   'void-outside-slab', // {traceName}
@@ -45,9 +46,9 @@ export const ISSUE_CODES = [
   'table-not-laid', // {}
   'table-on-missing-slab', // {}
   'table-larger-than-slab', // {lengthMm, widthMm, slabLengthMm, slabWidthMm}
-  'table-thicker-than-slab', // {thicknessMm, slabThicknessMm}
   'table-on-defect', // {traceName, areaMm2}
   'table-beside-figure', // {traceName, outsideFraction}
+  'table-thicker-than-slab', // {thicknessMm, slabThicknessMm}
   'table-thin-allowance', // {thicknessMm, slabThicknessMm, leftMm}
   'table-outline-unusable', // {reason}: a problem code of core/geometry
   'table-oversize-not-covered', // {areaMm2}
@@ -66,9 +67,14 @@ export const ISSUE_CODES = [
   'pour-nothing-to-fill', // {}
 ] as const
 
-export type IssueCode = (typeof ISSUE_CODES)[number] | ScaleProblemCode | ResinNoticeCode
+export type IssueCode = (typeof ISSUE_CODES)[number] | ScaleProblemCode | ResinNoticeCode | BuildCode
 
 const POUR_CODES: ReadonlySet<string> = new Set<IssueCode>([...RESIN_NOTICE_CODES, 'pour-nothing-to-fill'])
+
+const BUILD_CODE_SET: ReadonlySet<string> = new Set<IssueCode>(BUILD_CODES)
+
+/** Whether an issue speaks of wood, form, weight, work or price. */
+export const isBuildCode = (code: IssueCode): boolean => BUILD_CODE_SET.has(code)
 
 /** Whether an issue speaks of the pour. */
 export const isPourCode = (code: IssueCode): boolean => POUR_CODES.has(code)

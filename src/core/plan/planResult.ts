@@ -2,6 +2,8 @@ import type { PxPoint, Region, Ring, SlabPoint } from '../geometry'
 import type { Verdict } from '../layout'
 import type { SlabFrame, SlabScale } from '../photo'
 import type { EdgeStretch } from './accuracy/edgeStretches'
+import type { BuildResult } from './build/buildResult'
+import type { BuildTask } from './build/buildTask'
 import type { Issue } from './issue'
 import type { Part } from './part'
 import type { PourResult } from './pour/answerPour'
@@ -44,16 +46,14 @@ export interface MarkPosition {
 
 export interface SlabVoid {
   readonly traceId: string
+  readonly kind: 'void' | 'crack' | 'bark'
   readonly name: string
   readonly ring: Ring<SlabPoint>
-  readonly kind: 'void' | 'crack' | 'bark'
   readonly areaMm2: number
   /** Depth of the hole from the top face, mm; null: right through. */
   readonly depthMm: number | null
 }
 
-export interface SlabShapeResult {
-  readonly outline: Ring<SlabPoint>
 /** A place on the slab that the table is to have or not to have; it stays wood. */
 export interface SlabPlace {
   readonly traceId: string
@@ -63,12 +63,14 @@ export interface SlabPlace {
   readonly areaMm2: number
 }
 
-  readonly voids: readonly SlabVoid[]
+export interface SlabShapeResult {
   /** What is left of the slab once decayed wood is cut back. */
-  /** Top face with through and partial voids taken out. */
+  readonly outline: Ring<SlabPoint>
   /** As it was traced. */
   readonly tracedOutline: Ring<SlabPoint>
   readonly places: readonly SlabPlace[]
+  readonly voids: readonly SlabVoid[]
+  /** Top face with through and partial voids taken out. */
   readonly wood: readonly Region<SlabPoint>[]
   readonly grossAreaMm2: number
   readonly woodAreaMm2: number
@@ -128,6 +130,9 @@ export interface OptionResult {
   /** What a worker is asked for the pour, and its answer: pending until it is there. */
   readonly pourTask: Part<PourTask>
   readonly pour: Part<PourResult>
+  /** The same for form, weight, stance, work and price. */
+  readonly buildTask: Part<BuildTask>
+  readonly build: Part<BuildResult>
 }
 
 export interface PlanResult {

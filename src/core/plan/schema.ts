@@ -1,7 +1,10 @@
 import * as z from 'zod/mini'
 import type { PxPoint, SlabPoint, TablePoint } from '../geometry'
 import { coverWishesOf, slabStock } from './coverSchema'
+import { formChoice, standing } from './formSchema'
+import { optionCosts, shop } from './quoteSchema'
 import { resinChoice } from './resinSchema'
+import { clientRoom, slabWood } from './woodSchema'
 import { traceMeaning, traceOrigin } from './traceSchema'
 
 /** The version that this program writes. Older ones are migrated first (migrations/), newer ones are refused. */
@@ -136,6 +139,7 @@ const slab = z.strictObject({
   rules: z.array(rule),
   flatness,
   stock: slabStock,
+  wood: slabWood,
   capture,
 })
 
@@ -197,6 +201,10 @@ const option = z.strictObject({
   leastJointMm: lengthOrNoneMm,
   cover: coverWishesOf(slabPair),
   resin: resinChoice,
+  room: clientRoom,
+  form: formChoice,
+  standing,
+  quote: optionCosts,
 })
 
 /** Everything the maker said; nothing that can be computed. */
@@ -208,6 +216,7 @@ export const planSchema = z.strictObject({
   note: longText,
   /** True for demo jobs: people, places and prices in it are made up, and the screen says so. */
   invented: z.boolean(),
+  shop,
   slabs: z.array(slab).check(z.maxLength(200)),
   options: z.array(option).check(z.maxLength(200)),
 })

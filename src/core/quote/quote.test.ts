@@ -12,7 +12,7 @@ console.info(`quote properties: seed ${SEED}`)
 
 const TERMS: QuoteTerms = {
   failureFraction: 0.05,
-  overhead: { kind: 'per-hour', centsPerHour: 1500 },
+  overhead: { centsPerHour: 1500, fraction: 0 },
   profit: { kind: 'margin', fraction: 0.25 },
   roundUpToCents: 1000,
   taxFraction: 0.2,
@@ -39,10 +39,7 @@ const anyItems = fc.array(
 )
 const anyTerms: fc.Arbitrary<QuoteTerms> = fc.record({
   failureFraction: share(1),
-  overhead: fc.oneof(
-    fc.record({ kind: fc.constant('share' as const), fraction: share(1) }),
-    fc.record({ kind: fc.constant('per-hour' as const), centsPerHour: fc.integer({ min: 0, max: 20_000 }) }),
-  ),
+  overhead: fc.record({ centsPerHour: fc.integer({ min: 0, max: 20_000 }), fraction: share(1) }),
   profit: fc.record({ kind: fc.constantFrom('margin' as const, 'mark-up' as const), fraction: share(0.9) }),
   roundUpToCents: fc.constantFrom(1, 100, 1000, 5000),
   taxFraction: share(0.3),

@@ -25,7 +25,9 @@ export function quoteOf(items: readonly CostItem[], terms: QuoteTerms): Quote {
     .filter(({ group }) => group === 'hours')
     .reduce((sum, { quantity }) => sum + quantity, 0)
   const failureCents = wholeCents(directCents * terms.failureFraction)
-  const overheadCents = overheadOf(terms.overhead, directCents, hours)
+  const overheadCents = wholeCents(
+    hours * terms.overhead.centsPerHour + directCents * terms.overhead.fraction,
+  )
   const costCents = directCents + failureCents + overheadCents
   const profitCents = profitOf(terms.profit, costCents)
   const unroundedCents = costCents + profitCents
@@ -52,11 +54,6 @@ export function quoteOf(items: readonly CostItem[], terms: QuoteTerms): Quote {
     hours,
   }
 }
-
-const overheadOf = (overhead: QuoteTerms['overhead'], directCents: number, hours: number): number =>
-  overhead.kind === 'per-hour'
-    ? wholeCents(hours * overhead.centsPerHour)
-    : wholeCents(directCents * overhead.fraction)
 
 function profitOf({ kind, fraction }: QuoteTerms['profit'], costCents: number): number {
   if (kind === 'mark-up') return wholeCents(costCents * fraction)

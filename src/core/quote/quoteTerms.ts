@@ -26,10 +26,8 @@ export interface CostItem {
 export interface QuoteTerms {
   /** Set aside for a pour or a slab that fails, as a share of all direct costs. */
   readonly failureFraction: number
-  /** Rent, power, machines: by the hour worked, or as a share of all direct costs. */
-  readonly overhead:
-    | { readonly kind: 'per-hour'; readonly centsPerHour: number }
-    | { readonly kind: 'share'; readonly fraction: number }
+  /** Rent, power, machines: by the hour worked, and as a share of all direct costs; usually one of them. */
+  readonly overhead: { readonly centsPerHour: number; readonly fraction: number }
   /** margin: share of the price; mark-up: share of the cost. */
   readonly profit: { readonly kind: 'margin' | 'mark-up'; readonly fraction: number }
   /** The price before tax is raised to whole multiples of this; 1: to the cent. */

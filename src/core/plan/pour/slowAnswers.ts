@@ -1,3 +1,6 @@
+import { answerBuild } from '../build/answerBuild'
+import type { BuildResult } from '../build/buildResult'
+import type { BuildTask } from '../build/buildTask'
 import { answerPour, type PourResult } from './answerPour'
 import type { PourTask } from './pourTask'
 
@@ -5,9 +8,10 @@ import type { PourTask } from './pourTask'
 export interface SlowAnswers {
   /** Null: not known yet. */
   readonly pour: (task: PourTask) => PourResult | null
+  readonly build: (task: BuildTask) => BuildResult | null
 }
 
-export const NO_ANSWERS: SlowAnswers = { pour: () => null }
+export const NO_ANSWERS: SlowAnswers = { pour: () => null, build: () => null }
 
 /** Works everything out on the spot: for tests, and for whoever can wait. */
-export const ANSWERS_ON_THE_SPOT: SlowAnswers = { pour: answerPour }
+export const ANSWERS_ON_THE_SPOT: SlowAnswers = { pour: answerPour, build: answerBuild }

@@ -1,3 +1,4 @@
+import { blankShop, blankWood } from '../blankBuild'
 import { STARTING_VALUES, blankOption, blankStock, plainFootprintCuts } from '../blankPlan'
 import { defaultNames } from '../text/en/names'
 
@@ -49,6 +50,12 @@ export const REPAIR_RULES: ReadonlyMap<string, RepairRule> = new Map([
   ['name', reset(defaultNames.unnamed)],
   ['note', reset('')],
   ['invented', reset(false)],
+  ['shop', reset(blankShop())],
+  ...resetsOf('shop', blankShop()),
+  ...resetsOf('shop/prices', blankShop().prices),
+  ...resetsOf('shop/finish', blankShop().finish),
+  ['shop/steps/*', drop('lost-step')],
+  ['shop/sheets/*', drop('lost-sheet')],
   ['slabs', reset([], 'lost-slabs')],
   ['options', reset([], 'lost-options')],
 
@@ -74,6 +81,9 @@ export const REPAIR_RULES: ReadonlyMap<string, RepairRule> = new Map([
   ['slabs/*/flatness', reset({ kind: 'unknown' })],
   ['slabs/*/stock', reset(blankStock())],
   ...resetsOf('slabs/*/stock', blankStock()),
+  ['slabs/*/wood', reset(blankWood())],
+  ...resetsOf('slabs/*/wood', blankWood()),
+  ['slabs/*/wood/heights/*', drop('lost-height')],
   ['slabs/*/capture', reset(emptyCapture, 'lost-capture')],
   ['slabs/*/capture/kind', captureKind],
   ['slabs/*/capture/photos', reset([], 'lost-photos')],
@@ -92,6 +102,7 @@ export const REPAIR_RULES: ReadonlyMap<string, RepairRule> = new Map([
   ['slabs/*/capture/traces', reset([], 'lost-traces')],
   ['slabs/*/capture/traces/*', drop('lost-trace')],
   ['slabs/*/capture/traces/*/meaning/depth', reset({ kind: 'through' }, 'reset-void-depth')],
+  ['slabs/*/capture/traces/*/meaning/cutBackMm', reset(0)],
   ['slabs/*/capture/traces/*/ringPx/*', drop('lost-trace-points')],
   ['slabs/*/capture/traces/*/origin', reset({ kind: 'hand' })],
   ['slabs/*/capture/stations', reset([], 'lost-stations')],
@@ -104,7 +115,6 @@ export const REPAIR_RULES: ReadonlyMap<string, RepairRule> = new Map([
   ['options/*/table/outline', reset(option.table.outline)],
   ['options/*/table/outline/lengthMm', reset(STARTING_VALUES.tableLengthMm)],
   ['options/*/table/outline/widthMm', reset(STARTING_VALUES.tableWidthMm)],
-  ['slabs/*/capture/traces/*/meaning/cutBackMm', reset(0)],
   ['options/*/table/thicknessMm', reset(STARTING_VALUES.tableThicknessMm)],
   ['options/*/table/sides', reset(option.table.sides)],
   ['options/*/table/sides/start', side],
@@ -132,4 +142,9 @@ export const REPAIR_RULES: ReadonlyMap<string, RepairRule> = new Map([
   ['options/*/resin/layers', reset([], 'lost-layers')],
   ['options/*/resin/log', reset([], 'lost-logged-pours')],
   ['options/*/resin/log/*', drop('lost-logged-pour')],
+  ...(['room', 'form', 'standing', 'quote'] as const).flatMap((key) => [
+    [`options/*/${key}`, reset(option[key])] as const,
+    ...resetsOf(`options/*/${key}`, option[key]),
+  ]),
+  ['options/*/quote/own/*', drop('lost-cost')],
 ])

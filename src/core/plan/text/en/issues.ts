@@ -1,5 +1,6 @@
 import type { IssueCode } from '../../issue'
 import type { IssueSentence } from './sentence'
+import { buildIssueTexts } from './buildIssues'
 import { pourNoticeTexts } from './pourNotices'
 
 /** What is wrong, where, and what to do about it: one sentence or two for each code. */
@@ -66,11 +67,11 @@ export const issueTexts: Readonly<Record<IssueCode, IssueSentence>> = {
   'outline-no-area': () => 'The outline encloses nothing. Trace round the slab’s face.',
   'outline-beyond-horizon': () =>
     'Part of the outline lies above the slab’s horizon in the photo. Trace only the slab’s face.',
-  'void-too-few-points': () => 'A void has fewer than three points. Go on tracing it, or remove it.',
   'outline-cut-away': (say) =>
     `Cut back by ${say.length('cutBackMm')}, nothing is left of the slab. Cut back less, or check its size.`,
   'outline-cut-apart': (say) =>
     `Cut back by ${say.length('cutBackMm')}, the slab falls apart; only its largest part, ${say.area('leftAreaMm2')}, is planned with.`,
+  'void-too-few-points': () => 'A void has fewer than three points. Go on tracing it, or remove it.',
   'void-crosses-itself': (say) =>
     `A void’s outline crosses itself between points ${say.count('edgeA')} and ${say.count('edgeB')}. Move one of them apart.`,
   'void-no-area': () => 'A void encloses nothing. Trace round it, or remove it.',
@@ -87,11 +88,11 @@ export const issueTexts: Readonly<Record<IssueCode, IssueSentence>> = {
   'table-on-missing-slab': () => 'The slab that this table lay on is gone. Lay the table on another one.',
   'table-larger-than-slab': (say) =>
     `The table (${say.length('lengthMm')} × ${say.length('widthMm')}) is far larger than the slab (${say.length('slabLengthMm')} × ${say.length('slabWidthMm')}). Check its size.`,
-  'table-thicker-than-slab': (say) =>
   'table-on-defect': (say) =>
     `Defect ${say.text('traceName')} lies in the table with ${say.area('areaMm2')}. Move the table off it, or cut it out.`,
   'table-beside-figure': (say) =>
     `Figure ${say.text('traceName')} lies outside the table with ${say.percent('outsideFraction')} of it. Move the table over it if you want to keep it.`,
+  'table-thicker-than-slab': (say) =>
     `The finished top is to be ${say.length('thicknessMm')} thick, but the slab is only ${say.length('slabThicknessMm')}.`,
   'table-thin-allowance': (say) =>
     `Only ${say.length('leftMm')} are left for flattening both faces. Measure how much the slab is cupped and twisted before you promise ${say.length('thicknessMm')}.`,
@@ -122,4 +123,5 @@ export const issueTexts: Readonly<Record<IssueCode, IssueSentence>> = {
     `The cast (${say.length('castThicknessMm')}) is thinner than the finished top (${say.length('thicknessMm')}): the gaps would not be full.`,
   'pour-nothing-to-fill': () => 'There is no gap to fill, so there is nothing to pour.',
   ...pourNoticeTexts,
+  ...buildIssueTexts,
 }

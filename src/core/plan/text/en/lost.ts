@@ -1,4 +1,5 @@
 import type { ValueWords } from './sentence'
+import { BUILD_FIELD_WORDS } from './lostBuild'
 import { RESIN_FIELD_WORDS } from './lostResin'
 
 type Sentence = (say: ValueWords) => string
@@ -25,8 +26,8 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   refinement: 'sign of a refined click',
   flatness: 'flatness',
   origin: 'origin of a trace',
-  table: 'table',
   cutBackMm: 'allowance for decayed wood',
+  table: 'table',
   outline: 'outline of the table',
   lengthMm: 'length',
   widthMm: 'width',
@@ -53,6 +54,7 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   places: 'places to keep in or out',
   resin: 'resin',
   ...RESIN_FIELD_WORDS,
+  ...BUILD_FIELD_WORDS,
 }
 
 const field = (say: ValueWords): string => FIELD_WORDS[say.text('field')] ?? say.text('field')
@@ -106,6 +108,10 @@ export const lostTexts: Readonly<Record<string, Sentence>> = {
     `${owned(say)}the cuts could not be read. The four cuts along the table are set anew.`,
   'lost-cut': one('cut'),
   'lost-pack': one('a pack of resin'),
+  'lost-step': one('a step of the work'),
+  'lost-sheet': one('a sheet of board'),
+  'lost-height': one('a height that was read'),
+  'lost-cost': one('a cost of your own'),
   'lost-place': one('a place to keep in or out of the table'),
   'lost-layers': all('the layers set by hand'),
   'lost-logged-pours': all('the logged pours'),
