@@ -1,5 +1,6 @@
 import type { ValueWords } from './sentence'
 import { coverProblems } from './cover'
+import { fillProblems } from './fill'
 import { lostTexts } from './lost'
 
 type Sentence = (say: ValueWords) => string
@@ -124,6 +125,7 @@ export const problemTexts: Readonly<Record<string, Sentence>> = {
   ...moneyProblems,
   ...photoProblems,
   ...coverProblems,
+  ...fillProblems,
   ...planProblems,
   ...storageProblems,
   ...programProblems,
