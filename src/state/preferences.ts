@@ -9,20 +9,31 @@ export interface BoardSize {
   readonly thicknessMm: number
 }
 
+/** A rule, folding rule or batten with marked ends. */
+export interface RuleSize {
+  readonly lengthMm: number
+  readonly thicknessMm: number
+}
+
 export interface Preferences {
   readonly display: LengthDisplay
   readonly paper: 'a4' | 'letter'
   /** High contrast for work in the sun. */
   readonly bright: boolean
-  /** The board that was laid last in this browser: most shops use the same one again. */
-  readonly lastBoard: BoardSize | null
+  /** The maker's own references, kept once by this browser and offered to every slab; newest first. */
+  readonly ownBoards: readonly BoardSize[]
+  readonly ownRules: readonly RuleSize[]
 }
 
 const KEY = 'waneline-preferences'
 
 const lengthMm = z.number().check(z.positive(), z.maximum(GREATEST_LENGTH_MM))
 
-const board = z.object({ lengthMm, widthMm: lengthMm, thicknessMm: z.number().check(z.nonnegative()) })
+const thicknessMm = z.number().check(z.nonnegative())
+
+const board = z.object({ lengthMm, widthMm: lengthMm, thicknessMm })
+
+const rule = z.object({ lengthMm, thicknessMm })
 
 const schema = z.object({
   display: z.discriminatedUnion('system', [
@@ -31,10 +42,11 @@ const schema = z.object({
   ]),
   paper: z.enum(['a4', 'letter']),
   bright: z.boolean(),
-  lastBoard: z._default(z.nullable(board), null),
+  ownBoards: z._default(z.array(board), []),
+  ownRules: z._default(z.array(rule), []),
 })
 
-const plain = { bright: false, lastBoard: null } as const
+const plain = { bright: false, ownBoards: [], ownRules: [] } as const
 
 /** Places that measure by the inch print on Letter; all others use mm and A4. */
 function startingPreferences(): Preferences {
@@ -68,9 +80,9 @@ export function readPreferences(): Preferences {
   return read?.success === true ? read.data : startingPreferences()
 }
 
-export function keepPreferences({ display, paper, bright, lastBoard }: Preferences): void {
+export function keepPreferences({ display, paper, bright, ownBoards, ownRules }: Preferences): void {
   try {
-    globalThis.localStorage?.setItem(KEY, JSON.stringify({ display, paper, bright, lastBoard }))
+    globalThis.localStorage?.setItem(KEY, JSON.stringify({ display, paper, bright, ownBoards, ownRules }))
   } catch {
     // Preferences are a convenience: a browser that cannot keep them still works.
   }

@@ -1,7 +1,13 @@
 import { createStore } from 'zustand/vanilla'
 import type { LostPart, Plan } from '../core/plan'
 import type { InputProblem } from '../core/units'
-import { type BoardSize, type Preferences, keepPreferences, readPreferences } from './preferences'
+import {
+  type BoardSize,
+  type Preferences,
+  type RuleSize,
+  keepPreferences,
+  readPreferences,
+} from './preferences'
 
 export type Stage = 'photo' | 'scale' | 'trace' | 'table' | 'cuts' | 'pour' | 'paper'
 
@@ -20,6 +26,10 @@ export type ToolName =
   | 'outline'
   | 'void'
   | 'proposals'
+  | 'push'
+  | 'smooth'
+  | 'straighten'
+  | 'redraw'
   | 'footprint'
   | 'piece'
 
@@ -45,10 +55,10 @@ export type TypedBoard = { readonly [K in keyof BoardSize]: BoardSize[K] | null 
 
 const NO_BOARD: TypedBoard = { lengthMm: null, widthMm: null, thicknessMm: null }
 
-export interface RuleSize {
-  readonly lengthMm: number
-  readonly thicknessMm: number
-}
+/** The same of the next rule. */
+export type TypedRule = { readonly [K in keyof RuleSize]: RuleSize[K] | null }
+
+const NO_RULE: TypedRule = { lengthMm: null, thicknessMm: null }
 
 /** What is neither saved nor undone; the preferences among it are kept by the browser. */
 export interface SessionState extends Preferences {
@@ -61,11 +71,13 @@ export interface SessionState extends Preferences {
   /** What the next board that is laid on the slab measures. */
   readonly boardSize: TypedBoard
   /** How long the next rule or batten is that is laid on the slab. */
-  readonly ruleSize: RuleSize
+  readonly ruleSize: TypedRule
   /** The map of where the photo is weak lies over the slab. */
   readonly showsWeak: boolean
   /** Lines that are drawn cling to the edge between their points; otherwise they go straight. */
   readonly followsEdge: boolean
+  /** Radius of the round tool that pushes edges, CSS px: what it reaches in the slab hangs on the zoom. */
+  readonly pushRadiusPx: number
   /** The plan as a gesture would leave it; shown instead of the plan while it lasts. */
   readonly draft: Plan | null
   readonly notice: InputProblem | null
@@ -82,9 +94,10 @@ export const sessionStore = createStore<SessionState>(() => ({
   tool: 'select',
   selection: null,
   boardSize: NO_BOARD,
-  ruleSize: { lengthMm: 1000, thicknessMm: 1 },
+  ruleSize: NO_RULE,
   showsWeak: false,
   followsEdge: false,
+  pushRadiusPx: 30,
   draft: null,
   notice: null,
   lost: [],
@@ -114,6 +127,10 @@ export function wholeBoard({ lengthMm, widthMm, thicknessMm }: TypedBoard): Boar
     : { lengthMm, widthMm, thicknessMm }
 }
 
+/** The size of the next rule, once both its lengths are said. */
+export const wholeRule = ({ lengthMm, thicknessMm }: TypedRule): RuleSize | null =>
+  lengthMm === null || thicknessMm === null ? null : { lengthMm, thicknessMm }
+
 /** Looks at the first option and slab of a plan that has just been put on the bench. */
 export function lookAtPlan(plan: Plan): void {
   const [option] = plan.options
@@ -124,5 +141,6 @@ export function lookAtPlan(plan: Plan): void {
     draft: null,
     tool: 'select',
     boardSize: NO_BOARD,
+    ruleSize: NO_RULE,
   })
 }

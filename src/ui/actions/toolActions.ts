@@ -1,5 +1,5 @@
 import { planStore } from '../../state/planStore'
-import { sessionStore, type ToolName, type ViewName, wholeBoard } from '../../state/sessionStore'
+import { sessionStore, type ToolName, type ViewName, wholeBoard, wholeRule } from '../../state/sessionStore'
 import type { StageName } from '../stages/stageNames'
 import type { Action } from './action'
 
@@ -65,7 +65,7 @@ export const toolActions = [
     label: 'tool-rule',
     group: 'tool',
     shortcuts: [{ key: 'r' }],
-    isEnabled: hasPhoto,
+    isEnabled: () => hasPhoto() && wholeRule(sessionStore.getState().ruleSize) !== null,
     isPressed: isInHand('rule'),
     perform: () => takeUp('rule', 'scale', ['photo']),
   },
@@ -91,7 +91,7 @@ export const toolActions = [
     id: 'tool-wood',
     label: 'tool-wood',
     group: 'tool',
-    shortcuts: [{ key: 'w' }],
+    shortcuts: [{ key: 'k' }],
     isEnabled: hasPhoto,
     isPressed: isInHand('wood'),
     perform: () => takeUp('wood', 'trace', ['photo']),
@@ -131,6 +131,42 @@ export const toolActions = [
     isEnabled: hasPhoto,
     isPressed: isInHand('void'),
     perform: () => takeUp('void', 'trace', ['photo']),
+  },
+  {
+    id: 'tool-push',
+    label: 'tool-push',
+    group: 'tool',
+    shortcuts: [{ key: 'u' }],
+    isEnabled: hasPhoto,
+    isPressed: isInHand('push'),
+    perform: () => takeUp('push', 'trace', ['photo']),
+  },
+  {
+    id: 'tool-smooth',
+    label: 'tool-smooth',
+    group: 'tool',
+    shortcuts: [{ key: 'h' }],
+    isEnabled: hasPhoto,
+    isPressed: isInHand('smooth'),
+    perform: () => takeUp('smooth', 'trace', ['photo']),
+  },
+  {
+    id: 'tool-straighten',
+    label: 'tool-straighten',
+    group: 'tool',
+    shortcuts: [{ key: 'i' }],
+    isEnabled: hasPhoto,
+    isPressed: isInHand('straighten'),
+    perform: () => takeUp('straighten', 'trace', ['photo']),
+  },
+  {
+    id: 'tool-redraw',
+    label: 'tool-redraw',
+    group: 'tool',
+    shortcuts: [{ key: 'g' }],
+    isEnabled: hasPhoto,
+    isPressed: isInHand('redraw'),
+    perform: () => takeUp('redraw', 'trace', ['photo']),
   },
   {
     id: 'tool-footprint',

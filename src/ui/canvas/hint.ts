@@ -19,16 +19,22 @@ const HINTS: Readonly<Record<ToolName, Hint>> = {
           width: formatLength(boardSize.widthMm, display),
         }),
   rule: ({ ruleSize }, unfinished, display) =>
-    t('canvas-hint-rule', {
-      end: String(unfinished + 1),
-      length: formatLength(ruleSize.lengthMm, display),
-    }),
+    ruleSize === null
+      ? t('canvas-hint-rule-unsized')
+      : t('canvas-hint-rule', {
+          end: String(unfinished + 1),
+          length: formatLength(ruleSize.lengthMm, display),
+        }),
   line: (_, unfinished) =>
     unfinished === 0
       ? t('canvas-hint-line')
       : t('canvas-hint-line-drawing', { points: t('canvas-points', { count: unfinished }) }),
   wood: () => t('canvas-hint-wood'),
   notWood: () => t('canvas-hint-not-wood'),
+  push: () => t('canvas-hint-push'),
+  smooth: () => t('canvas-hint-smooth'),
+  straighten: () => t('canvas-hint-straighten'),
+  redraw: () => t('canvas-hint-redraw'),
   proposals: () => t('canvas-hint-proposals'),
   outline: (scene, unfinished) => traceHint(scene, 'outline', unfinished),
   void: (scene, unfinished) => traceHint(scene, 'void', unfinished),

@@ -23,13 +23,18 @@ export function sayText(say: Say, scene: SayScene, display: LengthDisplay): stri
     case 'line-drawn':
       return t('say-line-drawn', { points: say.points })
     case 'rule-laid':
-      return t('say-rule-laid', { length: formatLength(scene.ruleSize.lengthMm, display) })
+      return ruleText(scene, display)
     case 'board-laid':
       return boardText(scene, display)
     default:
       return t(`say-${say.kind}`)
   }
 }
+
+const ruleText = ({ ruleSize }: SayScene, display: LengthDisplay): string =>
+  ruleSize === null
+    ? t('canvas-hint-rule-unsized')
+    : t('say-rule-laid', { length: formatLength(ruleSize.lengthMm, display) })
 
 function boardText({ boardSize }: SayScene, display: LengthDisplay): string {
   if (boardSize === null) return t('say-board-unsized')

@@ -11,7 +11,7 @@ import type {
   SlabResult,
   SlabScaleResult,
 } from '../../core/plan'
-import { type SessionState, wholeBoard } from '../../state/sessionStore'
+import { type SessionState, wholeBoard, wholeRule } from '../../state/sessionStore'
 import { readyValue } from '../readyValue'
 import { framesOf } from './frames'
 import { layTray } from './tray'
@@ -44,6 +44,7 @@ type SceneSession = Pick<
   | 'ruleSize'
   | 'showsWeak'
   | 'followsEdge'
+  | 'pushRadiusPx'
 >
 
 /** What is on the bench, before it is put on screen. */
@@ -74,9 +75,10 @@ export function sceneModel(
     selection: session.selection,
     tray: session.view === 'table' ? trayOf(optionResult, pose) : [],
     boardSize: wholeBoard(session.boardSize),
-    ruleSize: session.ruleSize,
+    ruleSize: wholeRule(session.ruleSize),
     showsWeak: session.showsWeak,
     followsEdge: session.followsEdge,
+    pushRadiusPx: session.pushRadiusPx,
     newId,
   }
 }

@@ -4,9 +4,11 @@ import userEvent from '@testing-library/user-event'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import demo from '../../../demo-data/library-table/plan.json'
 import { parsePlan, type Slab } from '../../core/plan'
+import { readPreferences } from '../../state/preferences'
 import { planStore, showPlan } from '../../state/planStore'
 import { lookAtPlan, sessionStore } from '../../state/sessionStore'
 import { BoardPart } from './BoardPart'
+import { RulePart } from './RulePart'
 
 function demoSlab(): Slab {
   const parsed = parsePlan(demo)
@@ -22,7 +24,7 @@ const box = (name: string) => screen.getByRole<HTMLInputElement>('textbox', { na
 const tapCorners = () => screen.getByRole<HTMLButtonElement>('button', { name: 'Tap its four corners' })
 
 beforeEach(() => {
-  sessionStore.setState({ display: { system: 'mm' }, lastBoard: null })
+  sessionStore.setState({ display: { system: 'mm' }, ownBoards: [] })
   const slab = demoSlab()
   render(<BoardPart slab={slab} scale={null} />)
 })
@@ -38,7 +40,7 @@ describe('a board of known size', () => {
     expect(tapCorners().disabled).toBe(false)
   })
 
-  it('is offered again to the next slab of this browser, and taken only when that is asked for', async () => {
+  it('is kept as one’s own when asked, offered first to the next slab, taken only when asked, and forgotten', async () => {
     for (const [name, text] of [
       ['Length', '1200'],
       ['Width', '600'],
@@ -46,12 +48,38 @@ describe('a board of known size', () => {
     ] as const) {
       await userEvent.type(box(name), `${text}{Enter}`)
     }
+    await userEvent.click(screen.getByRole('button', { name: 'Keep as mine' }))
+    expect(screen.queryByRole('button', { name: 'Keep as mine' })).toBeNull()
     cleanup()
     lookAtPlan(planStore.getState().plan)
     render(<BoardPart slab={demoSlab()} scale={null} />)
     expect(tapCorners().disabled).toBe(true)
-    await userEvent.click(screen.getByRole('button', { name: 'The one used last: 1200 mm × 600 mm × 6 mm' }))
+    await userEvent.click(screen.getByRole('button', { name: 'Mine: 1200 mm × 600 mm × 6 mm' }))
     expect(box('Length').value).toBe('1200 mm')
     expect(tapCorners().disabled).toBe(false)
+    expect(readPreferences().ownBoards).toEqual([{ lengthMm: 1200, widthMm: 600, thicknessMm: 6 }])
+    await userEvent.click(screen.getByRole('button', { name: 'Forget 1200 mm × 600 mm × 6 mm' }))
+    expect(readPreferences().ownBoards).toEqual([])
+  })
+})
+
+describe('a rule of known length', () => {
+  it('starts at no size, is kept as one’s own when asked, and offered again', async () => {
+    cleanup()
+    sessionStore.setState({ ownRules: [] })
+    render(<RulePart slab={demoSlab()} />)
+    const tapEnds = () => screen.getByRole<HTMLButtonElement>('button', { name: 'Tap its two ends' })
+    expect(box('Length').value).toBe('')
+    expect(tapEnds().disabled).toBe(true)
+    await userEvent.type(box('Length'), '2000{Enter}')
+    await userEvent.type(box('Thickness'), '3{Enter}')
+    expect(tapEnds().disabled).toBe(false)
+    await userEvent.click(screen.getByRole('button', { name: 'Keep as mine' }))
+    expect(readPreferences().ownRules).toEqual([{ lengthMm: 2000, thicknessMm: 3 }])
+    cleanup()
+    render(<RulePart slab={demoSlab()} />)
+    expect(tapEnds().disabled).toBe(true)
+    await userEvent.click(screen.getByRole('button', { name: 'Mine: 2000 mm × 3 mm' }))
+    expect(tapEnds().disabled).toBe(false)
   })
 })

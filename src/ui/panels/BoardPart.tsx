@@ -10,6 +10,7 @@ import { placeName } from '../stages/goToStage'
 import { t } from '../text/t'
 import { useFormat } from '../text/useFormat'
 import { DistancesPart } from './DistancesPart'
+import { OwnReferences } from './OwnReferences'
 import { PanelPart } from './PanelPart'
 import { tapedMarks } from './tapedPairs'
 
@@ -57,32 +58,21 @@ function LaidBoard({ slab, board }: { readonly slab: Slab; readonly board: Board
   )
 }
 
-function sayBoard(said: TypedBoard): void {
-  sessionStore.setState({ boardSize: said })
-  const whole = wholeBoard(said)
-  if (whole !== null) setPreferences({ lastBoard: whole })
-}
-
-/** The board that was used last, offered as long as nothing else is typed. */
-function LastBoard({ said }: { readonly said: TypedBoard }) {
-  const format = useFormat()
-  const last = useStore(sessionStore, (session) => session.lastBoard)
-  if (last === null || SIDES.some((side) => said[side] !== null)) return null
-  const [length, width, thickness] = SIDES.map((side) => format.length(last[side]))
-  return (
-    <div className="button-row">
-      <button type="button" className="button" onClick={() => sayBoard(last)}>
-        {t('board-last', { size: `${length} × ${width} × ${thickness}` })}
-      </button>
-    </div>
-  )
-}
+const sayBoard = (said: TypedBoard): void => sessionStore.setState({ boardSize: said })
 
 function NextBoard() {
+  const format = useFormat()
   const said = useStore(sessionStore, (session) => session.boardSize)
+  const own = useStore(sessionStore, (session) => session.ownBoards)
   return (
     <>
-      <LastBoard said={said} />
+      <OwnReferences<BoardSize>
+        own={own}
+        sizeText={(size) => SIDES.map((side) => format.length(size[side])).join(' × ')}
+        typed={wholeBoard(said)}
+        onTake={sayBoard}
+        onChange={(ownBoards) => setPreferences({ ownBoards })}
+      />
       <div className="field-grid">
         {SIDES.map((side) => (
           <OptionalLengthField

@@ -2,11 +2,14 @@ import { useStore } from 'zustand'
 import { GREATEST_LENGTH_MM, type Slab } from '../../core/plan'
 import { removeRule, setRule } from '../../state/commands'
 import { run } from '../../state/run'
-import { type RuleSize, sessionStore } from '../../state/sessionStore'
+import type { RuleSize } from '../../state/preferences'
+import { sessionStore, setPreferences, type TypedRule, wholeRule } from '../../state/sessionStore'
 import { ActionButton } from '../actions/ActionButton'
-import { LengthField } from '../fields/LengthField'
+import { LengthField, OptionalLengthField } from '../fields/LengthField'
 import { placeName } from '../stages/goToStage'
 import { t } from '../text/t'
+import { useFormat } from '../text/useFormat'
+import { OwnReferences } from './OwnReferences'
 import { PanelPart } from './PanelPart'
 
 const LENGTH_LIMITS = { leastMm: 20, greatestMm: GREATEST_LENGTH_MM }
@@ -56,20 +59,49 @@ function LaidRule({ slab, rule }: { readonly slab: Slab; readonly rule: Slab['ru
   )
 }
 
+const sayRule = (said: TypedRule): void => sessionStore.setState({ ruleSize: said })
+
+function NextRule({ isFirst }: { readonly isFirst: boolean }) {
+  const format = useFormat()
+  const said = useStore(sessionStore, (session) => session.ruleSize)
+  const own = useStore(sessionStore, (session) => session.ownRules)
+  return (
+    <>
+      <strong>{t(isFirst ? 'rule-first' : 'rule-next')}</strong>
+      <OwnReferences<RuleSize>
+        own={own}
+        sizeText={({ lengthMm, thicknessMm }) => `${format.length(lengthMm)} × ${format.length(thicknessMm)}`}
+        typed={wholeRule(said)}
+        onTake={sayRule}
+        onChange={(ownRules) => setPreferences({ ownRules })}
+      />
+      <div className="field-pairs">
+        <OptionalLengthField
+          label={t('rule-length')}
+          valueMm={said.lengthMm}
+          limits={LENGTH_LIMITS}
+          onChange={(lengthMm) => sayRule({ ...said, lengthMm })}
+        />
+        <OptionalLengthField
+          label={t('rule-thickness')}
+          valueMm={said.thicknessMm}
+          limits={THICKNESS_LIMITS}
+          onChange={(thicknessMm) => sayRule({ ...said, thicknessMm })}
+        />
+      </div>
+    </>
+  )
+}
+
 /** Rules, folding rules and battens of known length, each by its two ends. */
 export function RulePart({ slab }: { readonly slab: Slab }) {
-  const size = useStore(sessionStore, (session) => session.ruleSize)
   return (
     <PanelPart title={t('rule-title')} note={t('rule-note')}>
       {slab.rules.map((rule) => (
         <LaidRule key={rule.id} slab={slab} rule={rule} />
       ))}
       <div className="card">
-        <strong>{t(slab.rules.length === 0 ? 'rule-first' : 'rule-next')}</strong>
-        <RuleSizeFields
-          size={size}
-          onChange={(changes) => sessionStore.setState({ ruleSize: { ...size, ...changes } })}
-        />
+        <NextRule isFirst={slab.rules.length === 0} />
         <div className="button-row">
           <ActionButton
             id="tool-rule"

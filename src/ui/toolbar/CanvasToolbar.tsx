@@ -1,5 +1,5 @@
 import { useStore } from 'zustand'
-import { sessionStore, wholeBoard } from '../../state/sessionStore'
+import { sessionStore, wholeBoard, wholeRule } from '../../state/sessionStore'
 import { ActionButton } from '../actions/ActionButton'
 import type { ActionId } from '../actions/registry'
 import type { StageName } from '../stages/stageNames'
@@ -24,8 +24,11 @@ const IN_PANEL_ON_PHONE: ReadonlySet<ActionId> = new Set<ActionId>(['tool-select
 export function CanvasToolbar() {
   const stage = useStore(sessionStore, (session) => session.stage)
   const hasBoardSize = useStore(sessionStore, ({ boardSize }) => wholeBoard(boardSize) !== null)
-  // A board is sized in the panel first: until then there is nothing to tap.
-  const tools = TOOLS_AT[stage].filter((id) => id !== 'tool-board' || hasBoardSize)
+  const hasRuleSize = useStore(sessionStore, ({ ruleSize }) => wholeRule(ruleSize) !== null)
+  // A board or rule is sized in the panel first: until then there is nothing to tap.
+  const tools = TOOLS_AT[stage].filter(
+    (id) => (id !== 'tool-board' || hasBoardSize) && (id !== 'tool-rule' || hasRuleSize),
+  )
   return (
     <div className="canvas-toolbar">
       <div role="group" aria-label={t('views-label')} className="segments">

@@ -1,6 +1,6 @@
 import type { Isometry, Point, PxPoint, Region, TablePoint } from '../../../core/geometry'
 import type { Option, OptionResult, Photo, Plan, Slab, SlabPiece, SlabResult } from '../../../core/plan'
-import type { BoardSize } from '../../../state/preferences'
+import type { BoardSize, RuleSize } from '../../../state/preferences'
 import type { Selection, Stage, ToolName, ViewName } from '../../../state/sessionStore'
 import type { Frames } from '../frames'
 import type { Camera, Size } from '../view'
@@ -109,11 +109,13 @@ export interface Scene {
   readonly tray: readonly TrayPiece[]
   /** What the next board measures; null until that is said. */
   readonly boardSize: BoardSize | null
-  readonly ruleSize: { readonly lengthMm: number; readonly thicknessMm: number }
+  readonly ruleSize: RuleSize | null
   /** The map of where the photo is weak lies over the slab. */
   readonly showsWeak: boolean
   /** Lines that are drawn cling to the edge. */
   readonly followsEdge: boolean
+  /** Radius of the pushing tool, CSS px. */
+  readonly pushRadiusPx: number
   /** What is proposed on this photo. Layers read the store instead: it changes with every move of the pointer. */
   readonly tracing: TracingState
   readonly newId: () => string
@@ -155,4 +157,6 @@ export interface Tool<State> {
   readonly unfinished: (state: State) => readonly PxPoint[]
   /** A stroke that is being drawn, in the photo. */
   readonly rubber?: (state: State) => readonly [Point, Point] | null
+  /** Middle of the round tool while it works, in the photo. */
+  readonly round?: (state: State) => Point | null
 }

@@ -6,8 +6,8 @@ import { pointsTool } from '../setPoints'
 export const ruleTool = pointsTool({
   whenFull: 2,
   finished: ([from, to], pointer, scene) => {
-    const { slab, photo } = scene
-    if (!slab || !photo || !from || !to) return null
+    const { slab, photo, ruleSize } = scene
+    if (!slab || !photo || !ruleSize || !from || !to) return null
     const ruleId = scene.newId()
     return {
       command: {
@@ -18,7 +18,7 @@ export const ruleTool = pointsTool({
           ruleId,
           markIds: [scene.newId(), scene.newId()],
           endsPx: [from, to],
-          ...scene.ruleSize,
+          ...ruleSize,
           sdPx: clickSdPx(pointer, scene),
           name: freeName(slab.rules.map(({ name }) => name)),
         },

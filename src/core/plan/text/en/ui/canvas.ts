@@ -21,6 +21,7 @@ export const canvasTexts = {
 
   'canvas-hint-mark': 'Tap a mark’s middle, or hold and drag to aim with the loupe.',
   'canvas-hint-finger': 'Held, the cross stands above your finger; a short tap sets it right under it.',
+  'canvas-hint-rule-unsized': 'Type the rule’s length and thickness first.',
   'canvas-hint-board-unsized': 'Type the board’s length, width and thickness first.',
   'canvas-hint-board': (values: {
     readonly corner: string

@@ -55,7 +55,10 @@ export const slabTexts = {
   'board-title': 'Board of known size',
   'board-note':
     'Any true rectangle that lies flat on the slab: the bigger the better. Type its size, then tap its corners in order.',
-  'board-last': ({ size }: { size: string }) => `The one used last: ${size}`,
+  'own-reference': ({ size }: { size: string }) => `Mine: ${size}`,
+  'own-keep': 'Keep as mine',
+  'own-forget': ({ size }: { size: string }) => `Forget ${size}`,
+  'own-forget-short': 'Forget',
   'board-check': 'Tape one long distance to check',
   'board-check-note':
     'Place two marks far apart on the slab, tape between them and type it. If it disagrees, the board’s size or a corner is wrong.',
