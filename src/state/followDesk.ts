@@ -59,6 +59,17 @@ export function dropEdge(): void {
   tracingStore.setState({ edge: null })
 }
 
+/** Leads the line to its end and lets it go. @returns all of it, a point for each pixel */
+export async function endEdge(at: PxPoint, isStraight: boolean): Promise<readonly PxPoint[]> {
+  const own = line
+  if (own === null) return []
+  pinEdge(at, isStraight)
+  await new Promise<void>((resolve) => own.whenDone.push(resolve))
+  const path = line === own ? (tracingStore.getState().edge?.acceptedPx ?? []) : []
+  dropEdge()
+  return path
+}
+
 /** Leads the line back to its first point. @returns the closed ring, thinned; null when it encloses nothing */
 export async function closeEdge(isStraight: boolean): Promise<readonly PxPoint[] | null> {
   const own = line

@@ -17,7 +17,7 @@ export interface ProposedVoid extends VoidProposal {
 /** A line that clings to the edge as it is drawn. */
 export interface FollowedEdge {
   /** What it will be when it is closed. */
-  readonly meaning: 'outline' | 'void'
+  readonly meaning: 'outline' | 'void' | 'redraw'
   readonly acceptedPx: readonly PxPoint[]
   /** From the end of what is accepted to the pointer. */
   readonly livePx: readonly PxPoint[]

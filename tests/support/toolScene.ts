@@ -35,6 +35,7 @@ export function toolScene(wish: SceneWish = {}): Scene {
       ruleSize: { lengthMm: 1000, thicknessMm: 1 },
       showsWeak: false,
       followsEdge: wish.followsEdge ?? false,
+      pushRadiusPx: 30,
     },
     () => `new${++ids}`,
   )

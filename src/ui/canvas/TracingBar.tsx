@@ -1,12 +1,12 @@
-import { useEffect } from 'react'
+import { type ReactNode, useEffect } from 'react'
 import { useStore } from 'zustand'
-import { sessionStore } from '../../state/sessionStore'
+import { sessionStore, type ToolName } from '../../state/sessionStore'
 import { prepareEdge, takeBackStroke } from '../../state/traceDesk'
 import { tracingOn, tracingStore } from '../../state/tracingStore'
 import { t } from '../text/t'
 import { closeTrace, takeBack } from './canvasActions'
 import type { Scene } from './tools/toolTypes'
-import { acceptOutline, acceptVoid, declineVoid, discardOutline } from './tracing'
+import { acceptOutline, acceptVoid, declineVoid, discardOutline, PUSH_RADIUS_PX } from './tracing'
 
 interface Props {
   readonly scene: Scene
@@ -14,18 +14,22 @@ interface Props {
 
 /** What can be done with what the program proposes on this photo, and with the line that follows the edge. */
 export function TracingBar({ scene }: Props) {
-  switch (scene.tool) {
-    case 'wood':
-    case 'notWood':
-      return <OutlineButtons photoId={scene.photo?.id ?? null} />
-    case 'proposals':
-      return <VoidButtons photoId={scene.photo?.id ?? null} />
-    case 'outline':
-    case 'void':
-      return <EdgeButtons scene={scene} />
-    default:
-      return null
-  }
+  const Part = PARTS[scene.tool]
+  return Part === undefined ? null : <Part scene={scene} />
+}
+
+const PARTS: { readonly [Tool in ToolName]?: (props: Props) => ReactNode } = {
+  wood: StrokeButtons,
+  notWood: StrokeButtons,
+  proposals: VoidButtons,
+  push: PushSize,
+  outline: EdgeButtons,
+  void: EdgeButtons,
+  redraw: EdgeButtons,
+}
+
+function StrokeButtons({ scene }: Props) {
+  return <OutlineButtons photoId={scene.photo?.id ?? null} />
 }
 
 interface PhotoProps {
@@ -56,7 +60,8 @@ export function OutlineButtons({ photoId }: PhotoProps) {
   )
 }
 
-function VoidButtons({ photoId }: PhotoProps) {
+function VoidButtons({ scene }: Props) {
+  const photoId = scene.photo?.id
   const id = useStore(tracingStore, (state) => tracingOn(state, photoId).chosenVoid)
   const number = useStore(
     tracingStore,
@@ -104,11 +109,29 @@ function EdgeButtons({ scene }: Props) {
             <span className="for-wide">{t('canvas-take-back-stretch')}</span>
             <span className="for-phone">{t('stroke-take-back-short')}</span>
           </button>
-          <button type="button" className="button" onClick={closeTrace}>
-            {t('canvas-close-trace')}
-          </button>
+          {scene.tool !== 'redraw' && (
+            <button type="button" className="button" onClick={closeTrace}>
+              {t('canvas-close-trace')}
+            </button>
+          )}
         </>
       )}
     </>
+  )
+}
+
+function PushSize() {
+  const radiusPx = useStore(sessionStore, (state) => state.pushRadiusPx)
+  return (
+    <label className="canvas-hint push-size">
+      {t('push-size')}
+      <input
+        type="range"
+        min={PUSH_RADIUS_PX.least}
+        max={PUSH_RADIUS_PX.most}
+        value={radiusPx}
+        onChange={(event) => sessionStore.setState({ pushRadiusPx: event.currentTarget.valueAsNumber })}
+      />
+    </label>
   )
 }

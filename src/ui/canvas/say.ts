@@ -18,6 +18,10 @@ export type Say =
   | { readonly kind: 'stroke-set'; readonly number: number }
   | { readonly kind: 'stroke-taken-back'; readonly left: number }
   | { readonly kind: 'proposal-chosen'; readonly number: number }
+  | { readonly kind: 'edge-mended' }
+  | { readonly kind: 'edge-would-cross' }
+  | { readonly kind: 'edge-missed' }
+  | { readonly kind: 'stretch-begun' }
   | { readonly kind: 'stretch-pinned' }
   | { readonly kind: 'stretch-taken-back' }
   | { readonly kind: 'outline-exists' }

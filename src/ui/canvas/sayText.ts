@@ -12,16 +12,13 @@ type SayScene = Pick<Scene, 'slab' | 'photo' | 'optionResult' | 'boardSize' | 'r
 export function sayText(say: Say, scene: SayScene, display: LengthDisplay): string {
   if ('number' in say) return t(`say-${say.kind}`, { number: String(say.number) })
   if ('left' in say) return t(`say-${say.kind}`, { count: say.left })
+  if ('points' in say) return t(`say-${say.kind}`, { points: say.points })
   if ('markId' in say) return t(`say-${say.kind}`, { name: markName(say.markId, scene) })
   switch (say.kind) {
     case 'selected':
       return selectedText(say.selection, scene, display)
     case 'points-missing':
       return t('say-points-missing', { count: say.placed })
-    case 'trace-closed':
-      return t('say-trace-closed', { points: say.points })
-    case 'line-drawn':
-      return t('say-line-drawn', { points: say.points })
     case 'rule-laid':
       return ruleText(scene, display)
     case 'board-laid':

@@ -1,7 +1,16 @@
-import type { Point } from '../../core/geometry'
+import { type Point, type PxPoint, simplifyRing } from '../../core/geometry'
 import type { Trace } from '../../core/plan'
-import { addTrace, setOutline } from '../../state/commands'
-import { closeEdge, dropEdge, leadEdge, pinEdge, startEdge, takeBackEdge } from '../../state/followDesk'
+import { redrawnStretch } from '../../core/trace'
+import { addTrace, replaceTraceRing, setOutline } from '../../state/commands'
+import {
+  closeEdge,
+  dropEdge,
+  endEdge,
+  leadEdge,
+  pinEdge,
+  startEdge,
+  takeBackEdge,
+} from '../../state/followDesk'
 import { newId } from '../../state/newId'
 import { run } from '../../state/run'
 import { sessionStore, setSelection } from '../../state/sessionStore'
@@ -27,6 +36,8 @@ import { worldOf } from './view'
 /** Names of the ways in which lines are found, kept with each line: raised when a way finds other lines than before. */
 const STROKES_METHOD = 'colour-cut-1'
 const FOLLOW_METHOD = 'least-cost-1'
+/** So far a drawn line's points may be thinned without any loss that shows, px. */
+const THINNED_PX = 0.5
 const VOIDS_METHOD = 'dark-places-1'
 
 /** The pointer or the cross moved over the photo: a line that is being drawn is led there. */
@@ -58,6 +69,8 @@ export function carryOut(order: TraceOrder, scene: Scene): void {
       return
     case 'accept-outline':
       return acceptOutline()
+    case 'push-size':
+      return sizePush(order.factor)
     case 'choose-void':
       return chooseProposedVoid(order.id)
     case 'accept-void':
@@ -77,7 +90,7 @@ function carryOutEdge(
   const isStraight = !scene.followsEdge
   switch (order.kind) {
     case 'start-edge':
-      return startEdge(photo, scene.tool === 'void' ? 'void' : 'outline', order.at, order.before)
+      return startEdge(photo, lineMeaning(scene), order.at, order.before)
     case 'lead-edge':
       return leadEdge(order.at, isStraight)
     case 'pin-edge':
@@ -89,7 +102,40 @@ function carryOutEdge(
       return
     case 'drop-edge':
       return dropEdge()
+    case 'redraw-edge':
+      void redraw(photo, order.traceId, order.at, isStraight)
+      return
   }
+}
+
+/** What the line will be is told by the tool that draws it. */
+const lineMeaning = ({ tool }: Scene): 'outline' | 'void' | 'redraw' =>
+  tool === 'void' || tool === 'redraw' ? tool : 'outline'
+
+/** Limits of the pushing tool's radius, CSS px: a fingertip's half, and a third of a phone's width. */
+export const PUSH_RADIUS_PX = { least: 10, most: 120 } as const
+
+const sizePush = (factor: number): void =>
+  sessionStore.setState(({ pushRadiusPx }) => ({
+    pushRadiusPx: Math.round(
+      Math.min(PUSH_RADIUS_PX.most, Math.max(PUSH_RADIUS_PX.least, pushRadiusPx * factor)),
+    ),
+  }))
+
+/** The drawn line takes the place of the stretch of a trace between its ends: one step. */
+async function redraw(
+  { slabId }: TracedPhoto,
+  traceId: string,
+  at: PxPoint,
+  isStraight: boolean,
+): Promise<void> {
+  const path = await endEdge(at, isStraight)
+  const trace = tracesOf(currentScene()).find(({ id }) => id === traceId)
+  if (trace === undefined || path.length < 2) return
+  const mended = redrawnStretch(trace.ringPx, path)
+  if (!mended.ok) return announce(t('say-edge-would-cross'))
+  run(replaceTraceRing, { slabId, traceId, ringPx: simplifyRing(mended.value, THINNED_PX) })
+  announce(t('say-edge-mended'))
 }
 
 /** Puts the proposed outline into the plan, in the place of the one that was there: one step. */

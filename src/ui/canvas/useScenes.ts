@@ -35,6 +35,7 @@ export function useScenes(): Scenes {
       ruleSize: state.ruleSize,
       showsWeak: state.showsWeak,
       followsEdge: state.followsEdge,
+      pushRadiusPx: state.pushRadiusPx,
     })),
   )
   const cameras = useStore(canvasStore, (state) => state.cameras)

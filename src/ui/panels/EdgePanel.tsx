@@ -14,6 +14,7 @@ import { usePlanResult } from '../usePlanResult'
 import { Figures } from './Figures'
 import { FindEdgePart } from './FindEdgePart'
 import { FindVoidsPart } from './FindVoidsPart'
+import { MendPart } from './MendPart'
 import { NoPhotoYet } from './NoPhotoYet'
 import { PanelPart } from './PanelPart'
 import { photoOf, tracesOf } from './photoOf'
@@ -161,6 +162,15 @@ function TapedOutline({ slabId, stations, result }: TapedProps) {
   )
 }
 
+function OutlineParts({ slab, result, outline }: Props & { readonly outline: Trace }) {
+  return (
+    <>
+      <OutlinePart slab={slab} result={result} outline={outline} />
+      <MendPart slabId={slab.id} outline={outline} scale={readyValue(result?.scale)} />
+    </>
+  )
+}
+
 /** The traced outline and the voids in it. */
 export function EdgePanel() {
   const slab = useSlab()
@@ -174,7 +184,7 @@ export function EdgePanel() {
   const outline = traces.find(({ meaning }) => meaning.kind === 'outline')
   return (
     <>
-      {outline !== undefined && <OutlinePart slab={slab} result={result} outline={outline} />}
+      {outline !== undefined && <OutlineParts slab={slab} result={result} outline={outline} />}
       <FindEdgePart photo={photo} outline={outline} />
       <VoidsPart slab={slab} result={result} traces={traces} photo={photo} outline={outline} />
     </>

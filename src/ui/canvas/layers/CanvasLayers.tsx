@@ -103,7 +103,7 @@ function HandsLayer({ scene, ink, slabMoves, optionMoves }: StillProps) {
       if (optionMoves) paintOptionPart(brush)
       if (slabMoves) paintSlab(brush, scene, ink)
       if (slabMoves || optionMoves) paintMarks(brush, scene, ink, display)
-      paintTracing(brush, scene, ink, tracing, hand.rubber)
+      paintTracing(brush, scene, ink, tracing, hand)
       paintHands(brush, scene, ink, { unfinished: hand.unfinished, aim: hand.aim, crosshair })
     },
     [scene, ink, display, slabMoves, optionMoves, hand, crosshair, tracing, paintOptionPart],

@@ -2,6 +2,7 @@ import { type Point, ringBounds } from '../../../core/geometry'
 import type { Stroke } from '../../../core/trace'
 import type { TracingState } from '../../../state/tracingStore'
 import type { Ink } from '../ink'
+import type { ToolInHand } from '../tools/toolTable'
 import type { Scene } from '../tools/toolTypes'
 import { screenOf } from '../view'
 import { type Brush, disc, fill, hatch, layPaths, plate, PLATE, plateWidth, stroke } from './paint'
@@ -12,7 +13,7 @@ export function paintTracing(
   scene: Scene,
   ink: Ink,
   tracing: TracingState,
-  rubber: readonly [Point, Point] | null,
+  { rubber, round }: Pick<ToolInHand, 'rubber' | 'round'>,
 ): void {
   if (scene.view !== 'photo') return
   for (const made of tracing.strokes) paintStroke(brush, scene, ink, made.kind, [made.fromPx, made.toPx])
@@ -20,6 +21,9 @@ export function paintTracing(
   if (tracing.outlinePx) paintOutline(brush, scene, ink, tracing)
   paintVoids(brush, scene, ink, tracing)
   paintEdge(brush, scene, ink, tracing)
+  if (!round) return
+  disc(brush, screenOf(scene.camera, round), scene.pushRadiusPx)
+  stroke(brush, { colour: ink.accent, widthPx: 2 * ink.weight, halo: ink.paper })
 }
 
 /** Half the length of the signs on a stroke, screen px. */

@@ -19,6 +19,7 @@ import {
   removeRule,
   removeStraightLine,
   removeTrace,
+  replaceTraceRing,
   setDatum,
 } from '../../../state/commands'
 import { run } from '../../../state/run'
@@ -43,6 +44,7 @@ const commands = {
   removeRule,
   removeStraightLine,
   removeTrace,
+  replaceTraceRing,
   setDatum,
 }
 

@@ -5,6 +5,9 @@ import { datumTool } from './datum/datumTool'
 import { footprintTool } from './footprint/footprintTool'
 import { lineTool } from './line/lineTool'
 import { markTool } from './mark/markTool'
+import { pushTool } from './mend/pushTool'
+import { redrawTool } from './mend/redrawTool'
+import { stretchTool } from './mend/stretchTool'
 import { pieceTool } from './piece/pieceTool'
 import { proposalTool } from './proposals/proposalTool'
 import { ruleTool } from './rule/ruleTool'
@@ -20,6 +23,7 @@ export interface ToolInHand {
   readonly aim: Aim | null
   readonly unfinished: readonly PxPoint[]
   readonly rubber: readonly [Point, Point] | null
+  readonly round: Point | null
 }
 
 function inHand<State>(name: ToolName, tool: Tool<State>, state: State = tool.idle): ToolInHand {
@@ -32,6 +36,7 @@ function inHand<State>(name: ToolName, tool: Tool<State>, state: State = tool.id
     aim: tool.aim(state),
     unfinished: tool.unfinished(state),
     rubber: tool.rubber?.(state) ?? null,
+    round: tool.round?.(state) ?? null,
   }
 }
 
@@ -44,6 +49,10 @@ const AT_REST: Readonly<Record<ToolName, ToolInHand>> = {
   wood: inHand('wood', strokeTool('wood')),
   notWood: inHand('notWood', strokeTool('not-wood')),
   proposals: inHand('proposals', proposalTool),
+  push: inHand('push', pushTool),
+  smooth: inHand('smooth', stretchTool('smooth')),
+  straighten: inHand('straighten', stretchTool('straighten')),
+  redraw: inHand('redraw', redrawTool),
   rule: inHand('rule', ruleTool),
   line: inHand('line', lineTool),
   datum: inHand('datum', datumTool),

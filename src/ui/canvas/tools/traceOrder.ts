@@ -13,6 +13,9 @@ export type TraceOrder =
   | { readonly kind: 'take-back-edge' }
   | { readonly kind: 'close-edge' }
   | { readonly kind: 'drop-edge' }
+  /** The line ends at `at`, and takes the place of the stretch of the trace between its ends. */
+  | { readonly kind: 'redraw-edge'; readonly at: PxPoint; readonly traceId: string }
+  | { readonly kind: 'push-size'; readonly factor: number }
   | { readonly kind: 'choose-void'; readonly id: string }
   | { readonly kind: 'accept-void'; readonly id: string }
   | { readonly kind: 'drop-void'; readonly id: string }

@@ -10,6 +10,23 @@ export const traceTexts = {
 
   'canvas-hint-wood': 'Draw a stroke along the middle of the wood. The outline is proposed from it.',
   'canvas-hint-not-wood': 'Draw a stroke, or tap, where the outline takes in what is not wood.',
+  'tool-push': 'Push the edge',
+  'tool-smooth': 'Smooth a stretch',
+  'tool-straighten': 'Straighten a stretch',
+  'tool-redraw': 'Redraw a stretch',
+  'canvas-hint-push': 'Drag the edge with the round tool. Square brackets change its size.',
+  'canvas-hint-smooth': 'Tap the two ends of a stretch. What looks ragged at this zoom is smoothed.',
+  'canvas-hint-straighten': 'Tap the two ends of a stretch that is straight, such as a sawn end.',
+  'canvas-hint-redraw':
+    'Tap the line where the new stretch begins, lead it, and tap the line again where it ends.',
+  'mend-title': 'Mend the line',
+  'mend-note': 'For the outline and for everything traced within it. Each is one step of undo.',
+  'push-size': 'Size of the round tool',
+  'thin-tolerance': 'Thin the outline to within',
+  'thin-do': 'Thin it',
+  'thin-would': ({ before, after, change }: { before: string; after: string; change: string }) =>
+    `${before} points become ${after}; the area changes by ${change}.`,
+  'thin-nothing': 'No point can be left out within that.',
   'canvas-hint-proposals': 'Tap a proposal; accept it as a void, or decline it.',
   'canvas-hint-follow':
     'Tap a point on the edge and move along it: the line clings to it. A tap pins it, Shift goes straight, Enter closes it.',
@@ -64,6 +81,10 @@ export const traceTexts = {
   'say-proposal-chosen': ({ number }: { readonly number: string }) => `Proposal ${number}.`,
   'say-void-accepted': ({ left }: { readonly left: number }) => `Accepted. ${left} left to judge.`,
   'say-void-declined': ({ left }: { readonly left: number }) => `Declined. ${left} left to judge.`,
+  'say-edge-mended': 'Line mended.',
+  'say-edge-would-cross': 'That would make the line cross itself; it is left as it was.',
+  'say-edge-missed': 'There is no line there. Tap on one.',
+  'say-stretch-begun': 'The stretch begins here; now its end.',
   'say-stretch-pinned': 'Line pinned.',
   'say-stretch-taken-back': 'Last stretch taken back.',
 } as const
