@@ -105,6 +105,53 @@ describe('coverage of a table that runs past the wood', () => {
   })
 })
 
+describe('a corner without wood where a sawn end meets a long side', () => {
+  // The near edge falls from (300, 950) to (-30, 750): at x = 0 it is at 750 + 30 / 330 × 200 = 768.2, 131.8 short.
+  const slab = [
+    tablePoint(-30, -20),
+    tablePoint(2040, -20),
+    tablePoint(2040, 950),
+    tablePoint(300, 950),
+    tablePoint(-30, 750),
+  ]
+
+  it('LAY-27 belongs to the long side that is filled, all of it', () => {
+    const coverage = coverageOn(slab, sidesOf())
+    expect(coverage.sideGaps.map(({ side }) => side)).toEqual(['near'])
+    // Read at columns of 5 mm: the edge falls 3 mm between two of them.
+    expect(coverage.sideGaps[0]?.greatestDepthMm).toBeGreaterThan(131.8 - 3.1)
+    expect(coverage.sideGaps[0]?.greatestDepthMm).toBeLessThan(131.9)
+    // It opens on the near side up to x = -30 + (900 - 750) / 200 × 330 = 217.5.
+    expect(coverage.sideGaps[0]?.lengthMm).toBeCloseTo(217.5, 6)
+    expect(verdictOf(coverage, sidesOf())).toMatchObject({ kind: 'needs-fill', worstSide: 'near' })
+  })
+
+  it('LAY-27 is a place that is short when both sides are sawn', () => {
+    const sides = sidesOf({ near: 'sawn' })
+    expect(verdictOf(coverageOn(slab, sides), sides).kind).toBe('short')
+  })
+
+  it('LAY-27 does not excuse an end that stops short, nor one with wood along less than half of it', () => {
+    const tooShort = box(40, -20, 2040, 860)
+    expect(verdictOf(coverageOn(tooShort, sidesOf()), sidesOf())).toMatchObject({
+      kind: 'short',
+      side: 'start',
+      depthMm: 40,
+    })
+    const pointed = [
+      tablePoint(-30, -20),
+      tablePoint(2040, -20),
+      tablePoint(2040, 950),
+      tablePoint(800, 950),
+      tablePoint(-30, 300),
+    ]
+    expect(verdictOf(coverageOn(pointed, sidesOf()), sidesOf())).toMatchObject({
+      kind: 'short',
+      side: 'start',
+    })
+  })
+})
+
 describe('a side whose live edge is kept', () => {
   // The near edge runs from 820 at the start to 980 at the end.
   const slab = [tablePoint(-30, -20), tablePoint(2030, -20), tablePoint(2030, 982.4), tablePoint(-30, 817.6)]

@@ -1,6 +1,8 @@
-import { type Bounds, type Point, type Region, type Ring, ringBounds, type TablePoint } from '../geometry'
+import { type Bounds, type Region, type Ring, ringBounds, type TablePoint } from '../geometry'
 import { clipToOutline } from './clipToOutline'
 import { type Columns, columnSpans, type Span } from './columnSpans'
+import { cornersFilled, type FilledCorners, isInCorner, neighboursOf } from './filledCorners'
+import { distanceFromSide, ON_SIDE_MM } from './distanceFromSide'
 import { isAlongX, TABLE_SIDES, type SideChoices, type TableSide } from './tableSides'
 
 export interface SideGap {
@@ -10,9 +12,6 @@ export interface SideGap {
   /** Along how much of the side, mm. */
   readonly lengthMm: number
 }
-
-/** A point this near to a side lies on it, mm: well above the clipping grid, well below what a saw can follow. */
-const ON_SIDE_MM = 0.01
 
 /** Gaps shallower than this are the thickness of a pencil line, not a place that is short of wood, mm. */
 const LEAST_DEPTH_MM = 0.2
@@ -25,8 +24,9 @@ const COLUMN_STEP_MM = 5
  * @param edgeGaps gaps in the blank, mm
  * @returns one entry for each sawn or filled side with a gap, deepest first; depths to within what the edge bends in 5 mm
  * Method: columns square to the side; a column that is deeper than its distance from the neighbouring straight side
- * belongs to that side, not to this one.
- * Rules: LAY-5.
+ * belongs to that side, not to this one. Where a sawn side meets a filled one, a corner without wood belongs to the
+ * filled side.
+ * Rules: LAY-5, LAY-27.
  */
 export function sideGapsOf(
   finished: Ring<TablePoint>,
@@ -36,35 +36,51 @@ export function sideGapsOf(
   if (edgeGaps.length === 0) return []
   const bounds = ringBounds(finished)
   const inside = clipToOutline(edgeGaps, finished)
+  const corners = cornersFilled(inside, bounds, sides)
   const columns = [0, 1].map((axis) => columnSpans(inside, bounds, axis === 0 ? 0 : 1, COLUMN_STEP_MM))
   return TABLE_SIDES.filter((side) => sides[side].finish !== 'live')
     .map((side) => ({
       side,
-      greatestDepthMm: greatestDepthMm(columns[isAlongX(side) ? 0 : 1], bounds, side, sides),
-      lengthMm: lengthOnSide(inside, bounds, side),
+      greatestDepthMm: greatestDepthMm(columns[isAlongX(side) ? 0 : 1], { bounds, side, sides, corners }),
+      lengthMm: lengthOnSide(inside, bounds, side) - corners[side].before - corners[side].beyond,
     }))
     .filter(({ greatestDepthMm: depthMm }) => depthMm > LEAST_DEPTH_MM)
     .sort((p, q) => q.greatestDepthMm - p.greatestDepthMm)
 }
 
+interface OfSide {
+  readonly bounds: Bounds
+  readonly side: TableSide
+  readonly sides: SideChoices
+  readonly corners: FilledCorners
+}
+
 /** Depth of the gap that opens on a side, over the columns that belong to that side. */
-function greatestDepthMm(
-  columns: Columns | undefined,
-  bounds: Bounds,
-  side: TableSide,
-  sides: SideChoices,
-): number {
+function greatestDepthMm(columns: Columns | undefined, { bounds, side, sides, corners }: OfSide): number {
   if (columns === undefined) return 0
   const [low, high] = isAlongX(side)
     ? ([bounds.minX, bounds.maxX] as const)
     : ([bounds.minY, bounds.maxY] as const)
-  const [before, beyond] = isAlongX(side) ? (['start', 'end'] as const) : (['far', 'near'] as const)
+  const [before, beyond] = neighboursOf(side)
   return columns.at.reduce((greatest, at, index) => {
+    if (isInCorner(at, [low, high], corners[side])) return greatest
     const depthMm = openingDepthMm(columns.spans[index] ?? [], bounds, side)
-    const toBefore = sides[before].finish === 'live' ? Infinity : at - low
-    const toBeyond = sides[beyond].finish === 'live' ? Infinity : high - at
+    const toBefore = takesCorner(side, before, sides, corners) ? Infinity : at - low
+    const toBeyond = takesCorner(side, beyond, sides, corners) ? Infinity : high - at
     return depthMm <= Math.min(toBefore, toBeyond) ? Math.max(greatest, depthMm) : greatest
   }, 0)
+}
+
+/** Whether all of the gap at the corner with a neighbour counts as this side's. */
+function takesCorner(
+  side: TableSide,
+  neighbour: TableSide,
+  sides: SideChoices,
+  corners: FilledCorners,
+): boolean {
+  if (sides[neighbour].finish === 'live') return true
+  const [before] = neighboursOf(neighbour)
+  return corners[neighbour][before === side ? 'before' : 'beyond'] > 0
 }
 
 function openingDepthMm(spans: readonly Span[], { minX, minY, maxX, maxY }: Bounds, side: TableSide): number {
@@ -73,20 +89,6 @@ function openingDepthMm(spans: readonly Span[], { minX, minY, maxX, maxY }: Boun
   const span = fromLow ? spans[0] : spans.at(-1)
   if (span === undefined || Math.abs((fromLow ? span[0] : span[1]) - edge) > ON_SIDE_MM) return 0
   return span[1] - span[0]
-}
-
-/** Distance of a point from one side of the finished outline's rectangle, inwards positive, mm. */
-export function distanceFromSide(point: Point, bounds: Bounds, side: TableSide): number {
-  switch (side) {
-    case 'start':
-      return point[0] - bounds.minX
-    case 'end':
-      return bounds.maxX - point[0]
-    case 'far':
-      return point[1] - bounds.minY
-    case 'near':
-      return bounds.maxY - point[1]
-  }
 }
 
 function lengthOnSide(regions: readonly Region<TablePoint>[], bounds: Bounds, side: TableSide): number {

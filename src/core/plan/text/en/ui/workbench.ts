@@ -83,7 +83,7 @@ export const workbenchTexts = {
   'verdict-needs-fill': ({ share, side, depth }: { share: string; side: string; depth: string }) =>
     `Covered with resin: ${share} of the top, up to ${depth} at the ${side}`,
   'verdict-short': ({ side, depth, length }: { side: string; depth: string; length: string }) =>
-    `Does not cover: ${depth} short at the ${side}, over ${length}`,
+    `Does not cover: at the ${side} the wood stops up to ${depth} short, along ${length} of it`,
   /** How likely the slab covers, after its verdict. */
   'verdict-odds': ({ odds }: { odds: CoverOdds }) => ` (${COVER_ODDS_WORDS[odds]})`,
   'verdict-off-slab': 'Does not cover: the table lies off the slab',
