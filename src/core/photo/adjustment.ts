@@ -49,6 +49,8 @@ export interface AdjustmentInput {
   readonly lines: readonly StraightLine[]
   /** Mean and standard deviation of each of θ; an infinite deviation leaves it free. */
   readonly priors: readonly { readonly mean: number; readonly sd: number }[]
+  /** Fewer are enough to tell one start from another. */
+  readonly mostIterations?: number
 }
 
 export interface Adjustment {
@@ -113,6 +115,7 @@ export function adjust(input: AdjustmentInput): Adjustment {
     start,
     steps: start.map((_, i) => CAMERA_STEPS[i] ?? 1e-2),
     residuals: residualsAt,
+    ...(input.mostIterations === undefined ? {} : { mostIterations: input.mostIterations }),
   })
   const inverse = inverseOfPositive(gramMatrix(answer.jacobian))
   const count = CAMERA_PARAMETER_COUNT

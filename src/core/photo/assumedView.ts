@@ -14,6 +14,8 @@ import { startingSurface } from './startingSurface'
  */
 const USUAL_TILT_RAD = { mean: 0.5, sd: 0.4, sidewaysSd: 0.2 }
 const TRIED_TILTS_RAD = [0.2, 0.5, 0.8, 1]
+/** Enough to see which tilt leads nowhere; the one that is taken is adjusted to the end afterwards. */
+const TRIAL_ITERATIONS = 6
 
 /**
  * A first view from the usual way of holding a phone, brought to scale by the known lengths; null when none of the
@@ -70,6 +72,7 @@ function quickCost(input: ScaleInput, network: ScaleNetwork, view: StartingView)
     lengths: network.lengths.map((l) => ({ ...l, sdMm: Math.max(l.sdMm, DEFAULT_TAPE_SD_MM) })),
     lines: [],
     priors: scalePriors(input, view.tiltPriors),
+    mostIterations: TRIAL_ITERATIONS,
   })
   return Number.isFinite(cost) ? cost : Number.POSITIVE_INFINITY
 }
