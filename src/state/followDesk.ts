@@ -104,14 +104,18 @@ async function askOn(own: Line): Promise<void> {
 
 async function take(own: Line, step: FollowStep): Promise<void> {
   try {
-    const { acceptedPx, livePx } = await traceClient().follow(photoToTrace(own.photo), own.id, step)
+    const answer = await traceClient().follow(photoToTrace(own.photo), own.id, step)
     if (line !== own) return
-    if (acceptedPx !== null) own.acceptedPx = acceptedPx
+    const isSame = answer.kept === own.acceptedPx.length && answer.addedPx.length === 0
+    if (!isSame) own.acceptedPx = [...own.acceptedPx.slice(0, answer.kept), ...answer.addedPx]
     if (own.acceptedPx.length === 0) return goOnBefore(own)
-    // Where the maker goes by the next pin, the line is led anew at once.
-    const accepted = acceptedPx === null ? null : [...own.before, ...acceptedPx]
+    const { livePx } = answer
     tracingStore.setState(({ edge }) => ({
-      edge: { meaning: own.meaning, acceptedPx: accepted ?? edge?.acceptedPx ?? [], livePx },
+      edge: {
+        meaning: own.meaning,
+        acceptedPx: isSame && edge ? edge.acceptedPx : [...own.before, ...own.acceptedPx],
+        livePx,
+      },
     }))
   } catch (reason) {
     if (!isLost(reason) || step.kind === 'start') throw reason
@@ -137,6 +141,6 @@ async function goOnAnew(own: Line): Promise<void> {
   if (at === undefined) return
   own.id = newId()
   own.before = drawn.slice(0, -1)
-  const { acceptedPx } = await traceClient().follow(photoToTrace(own.photo), own.id, { kind: 'start', at })
-  own.acceptedPx = acceptedPx ?? []
+  const { addedPx } = await traceClient().follow(photoToTrace(own.photo), own.id, { kind: 'start', at })
+  own.acceptedPx = addedPx
 }

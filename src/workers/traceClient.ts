@@ -17,9 +17,10 @@ export interface PhotoToTrace {
   readonly bytes: () => Promise<Blob>
 }
 
-/** A line as the worker has it; `acceptedPx` is null while it is what it was before. */
+/** A line as the worker has it: of what was accepted before, the first `kept` points hold. */
 export interface FollowAnswer {
-  readonly acceptedPx: readonly PxPoint[] | null
+  readonly kept: number
+  readonly addedPx: readonly PxPoint[]
   readonly livePx: readonly PxPoint[]
 }
 
@@ -68,7 +69,8 @@ export class TraceClient {
     const answer = await this.#link.ask({ kind: 'follow', hash: photo.hash, lineId, step })
     if (answer.kind !== 'line') throw new InvariantError('not a line', { kind: answer.kind })
     return {
-      acceptedPx: answer.accepted && pointsFromFlat(answer.accepted),
+      kept: answer.kept,
+      addedPx: pointsFromFlat(answer.added),
       livePx: pointsFromFlat(answer.live),
     }
   }

@@ -26,5 +26,10 @@ export type TraceAnswer =
   | { readonly kind: 'ready' }
   | { readonly kind: 'outline'; readonly ringPx: FlatPoints }
   | { readonly kind: 'voids'; readonly proposals: readonly VoidProposal[] }
-  /** `accepted` is null while it is what it was in the answer before. */
-  | { readonly kind: 'line'; readonly accepted: FlatPoints | null; readonly live: FlatPoints }
+  /** Of what was accepted by the answer before, the first `kept` points hold; then come those that were added. */
+  | {
+      readonly kind: 'line'
+      readonly kept: number
+      readonly added: FlatPoints
+      readonly live: FlatPoints
+    }

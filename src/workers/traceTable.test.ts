@@ -73,21 +73,21 @@ describe('TraceTable', () => {
       ask({ kind: 'follow', hash, lineId: 'x', step: { kind: 'takeBack' } }),
     ).rejects.toMatchObject({ problem: { code: 'trace-line-lost' } })
     const begun = await ask({ kind: 'follow', hash, lineId: 'x', step: { kind: 'start', at } })
-    expect(begun.kind === 'line' && begun.accepted && pointsFromFlat(begun.accepted)).toEqual([at])
+    expect(begun.kind === 'line' && pointsFromFlat(begun.added)).toEqual([at])
     const led = await ask({
       kind: 'follow',
       hash,
       lineId: 'x',
       step: { kind: 'move', at: to, isStraight: false },
     })
-    expect(led).toMatchObject({ kind: 'line', accepted: null })
+    expect(led).toMatchObject({ kind: 'line', kept: 1, added: new Float64Array() })
     const pinned = await ask({
       kind: 'follow',
       hash,
       lineId: 'x',
       step: { kind: 'pin', at: to, isStraight: false },
     })
-    const accepted = pinned.kind === 'line' && pinned.accepted ? pointsFromFlat(pinned.accepted) : []
+    const accepted = pinned.kind === 'line' && pinned.kept === 1 ? pointsFromFlat(pinned.added) : []
     expect(accepted.length).toBeGreaterThan(100)
     expect(accepted.at(-1)).toEqual(to)
   })

@@ -123,15 +123,17 @@ function followerOf(photo: LaidOut): EdgeFollower {
 
 function followed(photo: LaidOut, lineId: string, step: FollowStep): TraceAnswer {
   const follower = followerOf(photo)
-  if (step.kind === 'start') photo.line = { id: lineId, acceptedCount: -1 }
+  if (step.kind === 'start') photo.line = { id: lineId, acceptedCount: 0 }
   const { line } = photo
   if (line?.id !== lineId) throw new JobFailed({ code: 'trace-line-lost', values: {} })
   const { acceptedPx, livePx } = stepped(follower, step, 1 / photo.photoPxPerPx)
-  const isSame = line.acceptedCount === acceptedPx.length
+  // A line is only ever added to at its end or given back from there.
+  const kept = Math.min(line.acceptedCount, acceptedPx.length)
   line.acceptedCount = acceptedPx.length
   return {
     kind: 'line',
-    accepted: isSame ? null : flatPoints(acceptedPx, photo.photoPxPerPx),
+    kept,
+    added: flatPoints(acceptedPx.slice(kept), photo.photoPxPerPx),
     live: flatPoints(livePx, photo.photoPxPerPx),
   }
 }

@@ -16,7 +16,7 @@ import { readTruth } from '../support/truth'
 
 /** From the pointer's move to the line, at a quiet machine; ours is shared, and the figure is printed as it is. */
 const LATENCY_MS = 16
-const BUSY = 4
+const BUSY = 10
 
 const truth = readTruth('d2')
 const outline = truth.slab.top_outline_px
