@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { useStore } from 'zustand'
 import { planStore } from '../state/planStore'
 import { sessionStore } from '../state/sessionStore'
@@ -36,12 +36,24 @@ function usePageTitle(isReady: boolean): void {
   }, [isReady, name])
 }
 
+/** Who takes up a tool wants to see the picture: a panel pulled all the way up on a phone goes half down. */
+function useRoomForTool(height: SheetHeight, onHeight: (height: SheetHeight) => void): void {
+  const tool = useStore(sessionStore, (session) => session.tool)
+  const seen = useRef(tool)
+  useEffect(() => {
+    if (seen.current === tool) return
+    seen.current = tool
+    if (tool !== 'select' && height === 'high') onHeight('half')
+  }, [tool, height, onHeight])
+}
+
 /** The workbench: stages above, canvas in the middle, one panel of inputs and results beside it. */
 export function App() {
   const [height, setHeight] = useState<SheetHeight>('half')
   const isReady = useStore(uiStore, (state) => state.isReady)
   useBrightPage()
   usePageTitle(isReady)
+  useRoomForTool(height, setHeight)
   useShortcuts()
   if (!isReady) return <p className="opening">{t('opening')}</p>
   return (

@@ -23,6 +23,7 @@ export const ISSUE_CODES = [
   'scale-no-photo', // {}
   'scale-datum-missing', // {}
   'scale-datum-unusable', // {reason}: a problem code of core/photo
+  'scale-unsure', // {plusMinusMm, lengthMm, markNames}: how sure the least sure length is; marks left as clicked
   'scale-board-unchecked', // {}: the size hangs on a board alone
   // slab
   'slab-thickness-missing', // {}: the resin and the notes on thickness wait for it
@@ -55,6 +56,8 @@ export const ISSUE_CODES = [
   'table-corner-radius', // {cornerRadiusMm, greatestMm}
   // cuts and pieces
   'cut-misses-piece', // {cutName, pieceName}
+  'cut-kerf-takes-all', // {cutName, pieceName, kerfMm}
+  'cuts-cross', // {cutName, otherName}: the later one stops at the earlier one's kerf
   'cut-piece-unknown', // {cutName}
   'piece-anchor-lost', // {pieceName}
   'piece-anchor-shared', // {pieceName, otherName}

@@ -46,7 +46,32 @@ export function slabScalePart(input: ScalePartInput): Found<SlabScaleResult> {
     const issue = issueOf('scale-datum-unusable', 'blocker', at, { reason: frame.problem.code })
     return blockedBy([...issues, issue])
   }
-  return ready(scaleResult(input, photo, datum, { scale, frame: frame.value }), issues)
+  const result = scaleResult(input, photo, datum, { scale, frame: frame.value })
+  return ready(result, [...issues, ...unsureNotes(input, photo, result)])
+}
+
+/** A length that is told no better than this is doubted: two standard deviations, as a share of it. */
+const UNSURE_SHARE = 0.015
+
+/** Marks clicked in a hurry agree with any tape; what they cost is seen in how sure the lengths are. */
+function unsureNotes(
+  { slabId, marks }: ScalePartInput,
+  photo: Photo,
+  { distanceChecks, datum }: SlabScaleResult,
+): readonly Issue[] {
+  const worst = [...distanceChecks.map(({ foundMm, sdMm }) => ({ lengthMm: foundMm, sdMm })), datum].reduce(
+    (one, other) => (other.sdMm / other.lengthMm > one.sdMm / one.lengthMm ? other : one),
+  )
+  if (2 * worst.sdMm <= UNSURE_SHARE * worst.lengthMm) return []
+  const rough = photo.observations.filter(({ refinement }) => refinement.kind !== 'refined')
+  const markNames = rough.map(({ markId }) => marks.find(({ id }) => id === markId)?.name ?? '?').join(', ')
+  return [
+    issueOf('scale-unsure', 'warning', ['slabs', slabId, 'marks'], {
+      plusMinusMm: 2 * worst.sdMm,
+      lengthMm: worst.lengthMm,
+      markNames,
+    }),
+  ]
 }
 
 /** A board misread, or tapped beside its corners, shows in nothing else: one distance across the slab would tell. */

@@ -1,6 +1,7 @@
 import { type KeyboardEvent, type ReactNode, useId } from 'react'
 import type { Result } from '../../core/units'
 import { useDescribeProblem } from '../text/useDescribeProblem'
+import { afterPress } from './afterPress'
 import type { FieldBasics } from './fieldBasics'
 import { FieldFrame, noteIds } from './FieldFrame'
 import { useTypedText } from './useTypedText'
@@ -65,7 +66,7 @@ export function ParsedField<T>(props: Props<T>) {
         aria-describedby={noteIds(id, props, problem)}
         onChange={(event) => typed.type(event.currentTarget.value)}
         onFocus={(event) => event.currentTarget.select()}
-        onBlur={typed.settle}
+        onBlur={() => afterPress(typed.settle)}
         onKeyDown={onKeyDown}
       />
       {props.suffix}

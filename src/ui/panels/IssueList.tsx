@@ -11,7 +11,20 @@ interface Props {
   readonly issues: readonly Issue[]
 }
 
-const IssueIcon = ({ severity }: { readonly severity: Issue['severity'] }) => {
+/** Not said yet: the next thing to do, and nothing that went wrong. */
+const NOT_YET: ReadonlySet<Issue['code']> = new Set<Issue['code']>([
+  'scale-no-photo',
+  'reference-missing',
+  'reference-too-few-marks',
+  'scale-datum-missing',
+  'slab-thickness-missing',
+  'outline-missing',
+  'stations-too-few',
+  'table-not-laid',
+])
+
+const IssueIcon = ({ severity, code }: Issue) => {
+  if (NOT_YET.has(code)) return <MarkIcon mark="needs" />
   if (severity === 'blocker') return <StopIcon />
   return severity === 'warning' ? <MarkIcon mark="doubtful" /> : <span aria-hidden="true">·</span>
 }
@@ -24,8 +37,13 @@ export function IssueList({ issues }: Props) {
   return (
     <ul className="issues" aria-label={t('issues-label')}>
       {issues.map((issue) => (
-        <li key={issue.id} className="issue" data-severity={issue.severity} data-code={issue.code}>
-          <IssueIcon severity={issue.severity} />
+        <li
+          key={issue.id}
+          className="issue"
+          data-severity={NOT_YET.has(issue.code) ? 'not-yet' : issue.severity}
+          data-code={issue.code}
+        >
+          <IssueIcon {...issue} />
           <p>{describeIssue(issue, display)}</p>
           {(stageOfIssue(issue.code) !== stage || issue.at.length > 3) && (
             <button type="button" className="button-link" onClick={() => goToIssue(issue)}>

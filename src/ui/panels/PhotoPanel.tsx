@@ -1,8 +1,9 @@
-import { GREATEST_LENGTH_MM, type Slab } from '../../core/plan'
+import type { Slab } from '../../core/plan'
 import { run } from '../../state/run'
 import { renameSlab, setSlabFacts, type SlabFacts } from '../../state/commands'
 import { ActionButton } from '../actions/ActionButton'
 import { OptionalLengthField } from '../fields/LengthField'
+import { UnitsChoice } from '../header/MenuChoices'
 import { MoneyField } from '../fields/MoneyField'
 import { TextField } from '../fields/TextField'
 import { goToStage } from '../stages/goToStage'
@@ -14,17 +15,21 @@ import { PhotoChecks } from './PhotoChecks'
 import { PhotoGuide } from './PhotoGuide'
 import { photoOf } from './photoOf'
 
+/** Thicker than any slab that is sold: a figure in other units was meant, mm. */
+const GREATEST_THICKNESS_MM = 400
+
 function SlabFields({ slab }: { readonly slab: Slab }) {
   const set = (facts: Partial<SlabFacts>) => run(setSlabFacts, { slabId: slab.id, facts })
   const isFresh = slab.marks.length === 0
   return (
     <PanelPart title={t('photo-slab')}>
+      {isFresh && <UnitsChoice />}
       <OptionalLengthField
         label={t('photo-slab-thickness')}
         hint={t('photo-slab-thickness-hint')}
         placeholder={t('photo-slab-not-measured')}
         valueMm={slab.thicknessMm}
-        limits={{ leastMm: 5, greatestMm: GREATEST_LENGTH_MM }}
+        limits={{ leastMm: 5, greatestMm: GREATEST_THICKNESS_MM }}
         onChange={(thicknessMm) => set({ thicknessMm })}
       />
       {isFresh && (

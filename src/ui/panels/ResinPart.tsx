@@ -17,18 +17,26 @@ interface Props {
   readonly sdLitres: number | undefined
 }
 
-function ResinFigures({
-  result,
-  sdLitres,
-}: {
+interface ResinFiguresProps {
   readonly result: ResinResult
   readonly sdLitres: number | undefined
-}) {
+  /** Its prices are invented too. */
+  readonly isExample: boolean
+}
+
+function ResinFigures({ result, sdLitres, isExample }: ResinFiguresProps) {
   const format = useFormat()
   const flood =
     result.floodLitres > 0 ? [{ name: t('resin-flood'), figure: format.volume(result.floodLitres) }] : []
   const cost =
-    result.costCents === null ? [] : [{ name: t('resin-cost'), figure: formatMoneyPlain(result.costCents) }]
+    result.costCents === null
+      ? []
+      : [
+          {
+            name: t(isExample ? 'resin-cost-example' : 'resin-cost'),
+            figure: formatMoneyPlain(result.costCents),
+          },
+        ]
   return (
     <Figures
       rows={[
@@ -93,7 +101,9 @@ function ResinFields({ option }: { readonly option: Option }) {
 export function ResinPart({ option, result, sdLitres }: Props) {
   return (
     <PanelPart title={t('resin-title')} note={t('resin-note')}>
-      {result !== null && <ResinFigures result={result} sdLitres={sdLitres} />}
+      {result !== null && (
+        <ResinFigures result={result} sdLitres={sdLitres} isExample={option.resin.sheet.isExample} />
+      )}
       <ResinFields option={option} />
       <p className="note">{t('resin-caution')}</p>
     </PanelPart>

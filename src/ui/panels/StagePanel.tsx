@@ -2,7 +2,9 @@ import { lazy, Suspense } from 'react'
 import { useStore } from 'zustand'
 import { sessionStore } from '../../state/sessionStore'
 import { PartBoundary } from '../errors/PartBoundary'
-import type { StageName } from '../stages/stageNames'
+import { goToStage } from '../stages/goToStage'
+import { STAGE_NAMES, type StageName } from '../stages/stageNames'
+import { useStageMarks } from '../stages/useStageMarks'
 import { t } from '../text/t'
 import { CutsPanel } from './CutsPanel'
 import { EdgePanel } from './EdgePanel'
@@ -52,6 +54,25 @@ function StageIssues({ stage }: { readonly stage: StageName }) {
   )
 }
 
+/** The way on, at the end of what is to be read; the photo has its own, beside what it asks for. */
+function GoOn({ stage }: { readonly stage: StageName }) {
+  const marks = useStageMarks()
+  const next = stage === 'photo' ? undefined : STAGE_NAMES[STAGE_NAMES.indexOf(stage) + 1]
+  if (next === undefined) return null
+  const isDone = marks[stage] === 'done' || marks[stage] === 'ready'
+  return (
+    <div className="button-row">
+      <button
+        type="button"
+        className={`button ${isDone ? 'button-main' : ''}`}
+        onClick={() => goToStage(next)}
+      >
+        {t('go-on-to', { stage: t(`stage-${next}`) })}
+      </button>
+    </div>
+  )
+}
+
 /** Inputs and results of the stage that is open. */
 export function StagePanel() {
   const stage = useStore(sessionStore, (session) => session.stage)
@@ -65,6 +86,7 @@ export function StagePanel() {
       <PartBoundary part={t(`stage-${stage}`)}>
         <StageIssues stage={stage} />
         <Panel />
+        <GoOn stage={stage} />
       </PartBoundary>
     </div>
   )

@@ -52,6 +52,7 @@ function OutlineFields({ option, outline }: { readonly option: Option; readonly 
         />
         <LengthField
           label={t('table-thickness')}
+          hint={t('table-thickness-hint')}
           valueMm={option.table.thicknessMm}
           limits={THICKNESS_LIMITS}
           onChange={(thicknessMm) => run(setTableThickness, { optionId: option.id, thicknessMm })}

@@ -17,6 +17,7 @@ const STAGE_OF_SUBJECT: Readonly<Record<string, StageName>> = {
   stations: 'trace',
   table: 'table',
   cut: 'cuts',
+  cuts: 'cuts',
   piece: 'cuts',
   pieces: 'cuts',
   resin: 'cuts',

@@ -1,5 +1,7 @@
 import type { CoverageResult, OptionAccuracy, OptionResult, ResinResult } from '../../core/plan'
+import { useStore } from 'zustand'
 import { formatMoneyPlain } from '../../core/units'
+import { planStore } from '../../state/planStore'
 import { useAnswerDoubted, useStageMarks } from '../stages/useStageMarks'
 import { t } from '../text/t'
 import { type Format, useFormat } from '../text/useFormat'
@@ -15,7 +17,7 @@ interface Figure {
   readonly plusMinus?: string | undefined
 }
 
-function figuresOf(option: OptionResult | undefined, format: Format): readonly Figure[] {
+function figuresOf(option: OptionResult | undefined, format: Format, showsCost: boolean): readonly Figure[] {
   const resin = readyValue<ResinResult>(option?.resin)
   const coverage = readyValue<CoverageResult>(option?.coverage)
   const sure = readyValue<OptionAccuracy | null>(option?.accuracy)
@@ -39,7 +41,7 @@ function figuresOf(option: OptionResult | undefined, format: Format): readonly F
       plusMinus: format.plusMinus(sure?.woodAreaSdMm2, 'area'),
     },
   ]
-  return [...figures, ...costFigure(resin)]
+  return [...figures, ...(showsCost ? costFigure(resin) : [])]
 }
 
 function costFigure(resin: ResinResult | null): readonly Figure[] {
@@ -56,12 +58,15 @@ export function DecidingStrip() {
   const slab = useSlab()
   const marks = useStageMarks()
   const isDoubted = useAnswerDoubted()
+  const isDemo = useStore(planStore, ({ plan }) => plan.invented)
+  // The prices of an example sheet are invented: in a job of one's own they decide nothing.
+  const showsCost = isDemo || option?.resin.sheet.isExample === false
   const optionResult = usePlanResult().options.get(option?.id ?? '')
   return (
     <section className="decide" aria-label={t('decide-label')}>
       <VerdictLine option={optionResult} marks={marks} hasPhoto={slab !== null} isDoubted={isDoubted} />
       <dl className="decide-figures">
-        {figuresOf(optionResult, format).map((figure) => (
+        {figuresOf(optionResult, format, showsCost).map((figure) => (
           <div key={figure.key} data-figure={figure.key}>
             <dt>
               <span className="for-wide">{figure.label}</span>

@@ -8,7 +8,12 @@ import { Figures } from '../Figures'
 import { PanelPart } from '../PanelPart'
 import { changeResin } from './usePour'
 
-function PackRows({ packs }: { readonly packs: NonNullable<PourResult['packs']> }) {
+interface PackRowsProps {
+  readonly packs: NonNullable<PourResult['packs']>
+  readonly isExample: boolean
+}
+
+function PackRows({ packs, isExample }: PackRowsProps) {
   const format = useFormat()
   if (packs.packs.length === 0) return <p>{t('packs-none')}</p>
   return (
@@ -18,7 +23,11 @@ function PackRows({ packs }: { readonly packs: NonNullable<PourResult['packs']> 
           name: t('packs-row', { count, name: pack.name }),
           figure: formatMoneyPlain(pack.priceCents * count),
         })),
-        { name: t('packs-cost'), figure: formatMoneyPlain(packs.costCents), isTotal: true },
+        {
+          name: t(isExample ? 'packs-cost-example' : 'packs-cost'),
+          figure: formatMoneyPlain(packs.costCents),
+          isTotal: true,
+        },
         { name: t('packs-left'), figure: format.volume(packs.leftOverLitres) },
       ]}
     />
@@ -30,7 +39,11 @@ export function PacksPart({ option, result }: { readonly option: Option; readonl
   const { resin } = option
   return (
     <PanelPart title={t('packs-title')}>
-      {result.packs === null ? <p>{t('packs-unknown')}</p> : <PackRows packs={result.packs} />}
+      {result.packs === null ? (
+        <p>{t('packs-unknown')}</p>
+      ) : (
+        <PackRows packs={result.packs} isExample={resin.sheet.isExample} />
+      )}
       <div className="field-pairs">
         <OptionalNumberField
           label={t('packs-have')}

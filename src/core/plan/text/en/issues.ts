@@ -10,6 +10,11 @@ export const issueTexts: Readonly<Record<IssueCode, IssueSentence>> = {
     'The datum line is not set: place two marks, or draw the chalked line on the photo.',
   'scale-datum-unusable': () =>
     'The datum line is too short or lies off the slab. Draw it along the slab, as long as you can.',
+  'scale-unsure': (say) =>
+    `A length of ${say.length('lengthMm')} is told by this photo to ± ${say.length('plusMinusMm')} only. ` +
+    (say.text('markNames') === ''
+      ? 'Tape one more distance, far apart.'
+      : `Zoom in on ${say.text('markNames')} and set them again, each on its very middle.`),
   'scale-board-unchecked': () =>
     'The size hangs on the board alone. Tape one long distance to check it: place two marks far apart and type what is between them.',
   'reference-missing': () =>
@@ -105,6 +110,10 @@ export const issueTexts: Readonly<Record<IssueCode, IssueSentence>> = {
 
   'cut-misses-piece': (say) =>
     `Cut ${say.text('cutName')} does not touch piece ${say.text('pieceName')}. Move it, or remove it.`,
+  'cut-kerf-takes-all': (say) =>
+    `Cut ${say.text('cutName')} leaves nothing of piece ${say.text('pieceName')} beyond its line: the kerf of ${say.length('kerfMm')} takes it all. Move it, or turn its waste side.`,
+  'cuts-cross': (say) =>
+    `Cut ${say.text('cutName')} is drawn across cut ${say.text('otherName')}. That one is made first, so this one divides only the piece on its own side of it.`,
   'cut-piece-unknown': (say) => `Cut ${say.text('cutName')} divides a piece that is no longer there.`,
   'piece-anchor-lost': (say) =>
     `Piece ${say.text('pieceName')} is no longer where it was: the table or a cut has moved over it. Pick it again, or take it out.`,

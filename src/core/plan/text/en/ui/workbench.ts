@@ -63,6 +63,7 @@ export const workbenchTexts = {
   'lead-cuts': 'Where to cut, what falls off, and what fills the gaps.',
   'lead-pour': 'How deep, how hot, how much to mix, and when.',
   'lead-paper': 'The cut sheet for the bench. It prints in black and white.',
+  'go-on-to': ({ stage }: { stage: string }) => `Go on to ${stage}`,
   'mark-done': 'done',
   'mark-ready': 'ready',
   'mark-needs': 'to do',
