@@ -116,7 +116,8 @@ describe('weight and form of an option', () => {
     expect(weight.topKg).toBeCloseTo(2 * 0.74 * 0.04 * 600 + 2 * 0.06 * 0.04 * resinKgPerM3, 2)
     expect(weight.carriers.top).toHaveLength(4)
     const weighed = built({ slab: { wood: { ...SLAB.wood, massKg: 61 } } })
-    expect(weighed.weight).toMatchObject({ slabKg: 61, isSlabWeighed: true })
+    expect(weighed.weight).toMatchObject({ slabKg: 61, isSlabWeighed: true, densityFrom: 'weighed' })
+    expect(weighed.weight.woodKgPerM3).toBeCloseTo(61 / (2.2 * 0.79 * 0.05), 2)
   })
 
   it('BLD-5 builds strips where resin opens, saws them from the shop’s sheets, and says if a part is too large', () => {

@@ -35,8 +35,8 @@ export interface FlatteningFigures {
 
 export interface WeightFigures {
   readonly woodKgPerM3: number
-  /** Whether the density follows from the species, was typed, or is the usual one. */
-  readonly densityFrom: 'species' | 'typed' | 'usual'
+  /** Whether the density was typed, follows from the slab on a scale or from the species, or is the usual one. */
+  readonly densityFrom: 'typed' | 'weighed' | 'species' | 'usual'
   readonly slabKg: number
   /** True: weighed on a scale. */
   readonly isSlabWeighed: boolean

@@ -1,7 +1,14 @@
 import type { PourTimes } from '../../quote'
-import type { SlabShapeResult } from '../planResult'
 import type { Option, Plan, Slab } from '../schema'
 import type { CoverageResult, FootprintResult, PiecesResult, ResinResult } from '../tableResult'
+
+/** As much of a slab's shape as weight and price follow from. */
+export interface SlabExtent {
+  readonly lengthMm: number
+  readonly widthMm: number
+  readonly grossAreaMm2: number
+  readonly woodAreaMm2: number
+}
 
 /** All that form, weight, stance, work and price of an option follow from: plain data that a worker can be sent. */
 export interface BuildTask {
@@ -12,7 +19,7 @@ export interface BuildTask {
     'table' | 'footprint' | 'placements' | 'resin' | 'room' | 'form' | 'standing' | 'quote'
   >
   readonly shop: Plan['shop']
-  readonly shape: SlabShapeResult
+  readonly shape: SlabExtent
   readonly footprint: FootprintResult
   readonly pieces: PiecesResult
   readonly coverage: CoverageResult

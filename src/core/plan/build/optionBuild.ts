@@ -6,7 +6,7 @@ import type { Option, Plan, Slab } from '../schema'
 import type { Issue } from '../issue'
 import { rememberRecent } from '../rememberRecent'
 import type { BuildResult } from './buildResult'
-import type { BuildTask } from './buildTask'
+import type { BuildTask, SlabExtent } from './buildTask'
 
 interface Figures {
   readonly result: OptionResult
@@ -44,7 +44,7 @@ function taskOf({ option, slab, slabResult, shop, figures }: BuildTaskInput): Pa
           after(resin, (resinValue) =>
             ready({
               ...own,
-              shape,
+              shape: extentOf(shape),
               footprint: footprintValue,
               pieces: piecesValue,
               coverage: coverageValue,
@@ -68,6 +68,13 @@ const pickOption = (option: Option): BuildTask['option'] => {
   const { table, footprint, placements, resin, room, form, standing, quote } = option
   return { table, footprint, placements, resin, room, form, standing, quote }
 }
+
+const extentOf = ({ lengthMm, widthMm, grossAreaMm2, woodAreaMm2 }: SlabExtent): SlabExtent => ({
+  lengthMm,
+  widthMm,
+  grossAreaMm2,
+  woodAreaMm2,
+})
 
 function withTask(input: BuildTaskInput): Figures {
   const task = taskOf(input)

@@ -15,9 +15,12 @@ export const USUAL_RESIN_KG_PER_M3 = 1100
 
 type Density = Pick<WeightFigures, 'woodKgPerM3' | 'densityFrom'>
 
-function woodDensity({ slab, option }: BuildTask): Density {
+function woodDensity({ slab, option, shape }: BuildTask): Density {
   const typed = option.resin.woodDensityKgPerM3
   if (typed !== null) return { woodKgPerM3: typed, densityFrom: 'typed' }
+  const slabMm3 = shape.woodAreaMm2 * (slab.thicknessMm ?? option.table.thicknessMm)
+  if (slab.wood.massKg !== null)
+    return { woodKgPerM3: (slab.wood.massKg * MM3_PER_M3) / slabMm3, densityFrom: 'weighed' }
   const species = speciesOf(slab)
   if (species === null) return { woodKgPerM3: USUAL_WOOD_KG_PER_M3, densityFrom: 'usual' }
   const moisture = slab.moistureFraction ?? USUAL_MOISTURE_FRACTION
