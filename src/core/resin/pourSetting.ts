@@ -1,3 +1,4 @@
+import { conductivityWPerMK } from '../wood'
 import { inertCells, type HeatCell } from './heatCell'
 import { ZERO_CELSIUS_K } from './resinChemistry'
 import { meanRoomC, type RoomTemperature } from './roomTemperature'
@@ -54,7 +55,7 @@ export function cellsBeneath(setting: PourSetting): readonly HeatCell[] {
  * Rules: RES-7.
  */
 export const woodConductivityWPerMK = (basicGravity: number, moisturePercent: number): number =>
-  basicGravity * (0.1941 + 0.004064 * moisturePercent) + 0.01864
+  conductivityWPerMK(basicGravity, moisturePercent / 100)
 
 /**
  * Loss from the middle of a gap to the wood on both sides of it.
