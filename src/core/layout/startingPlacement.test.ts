@@ -28,6 +28,23 @@ describe('startingPlacement', () => {
     expect(regionsAreaMm2(intersectRegions([laid], [gap]))).toBeCloseTo(30_000, 0)
   })
 
+  it('LAY-9 moves it outwards until it lies on no wood and keeps the joint', () => {
+    // A slot 40 deep along y = 0 above wood from y = 40 on; a piece 100 deep over its middle (y = 20) reaches to 70.
+    const box = (minX: number, minY: number, maxX: number, maxY: number): Region<TablePoint> => ({
+      outer: [tablePoint(minX, minY), tablePoint(maxX, minY), tablePoint(maxX, maxY), tablePoint(minX, maxY)],
+      holes: [],
+    })
+    const strip: Region<SlabPoint> = {
+      outer: [slabPoint(0, 0), slabPoint(600, 0), slabPoint(600, 100), slabPoint(0, 100)],
+      holes: [],
+    }
+    const about = { wood: [box(0, 40, 2000, 900)], leastJointMm: 6 }
+    const pose = startingPlacement(strip, box(200, 0, 1200, 40), about)
+    const laid = applyIsometryToRegion(pose, strip, tablePoint)
+    // By hand: its lower edge comes to 40 − 6 = 34.
+    expect(Math.max(...laid.outer.map(([, y]) => y))).toBeCloseTo(34, 1)
+  })
+
   it('LAY-9 never turns a piece over', () => {
     expect(startingPlacement(piece, gap).turnedOver).toBe(false)
   })

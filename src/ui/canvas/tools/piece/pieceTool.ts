@@ -1,11 +1,19 @@
-import type { Point } from '../../../../core/geometry'
+import {
+  applyIsometryToRegion,
+  invertIsometry,
+  type Point,
+  type Region,
+  tablePoint,
+  type TablePoint,
+} from '../../../../core/geometry'
 import { selectionAt, trayKeyAt } from '../../bodies'
 import { EMPTY_HAND, type Grab, grabBody, grabHandle, stepGrab } from '../grab'
 import { poseCommand } from '../poseCommand'
 import { stepKey } from '../stepKey'
 import type { Handle, PointerKind, PoseTarget, Scene, Tool, ToolEvent, ToolStep } from '../toolTypes'
 import { readyValue } from '../../../readyValue'
-import { startingPlacement } from '../../../../core/layout'
+import { startingPlacement, type WoodAbout } from '../../../../core/layout'
+import { footprintPoseOn } from '../../scene'
 
 const isTurnHandle = (handle: Handle): boolean => handle.kind === 'turnHandle'
 
@@ -61,7 +69,11 @@ function layByKeys(scene: Scene): ToolStep<Grab> {
   const gap = gapToFill(scene)
   if (!offcut || !gap) return { state: EMPTY_HAND, unused: true }
   const target = trayTarget(offcut.piece.key, scene)
-  const command = poseCommand(target, startingPlacement(offcut.piece.region, gap.region), scene)
+  const command = poseCommand(
+    target,
+    startingPlacement(offcut.piece.region, gap.region, woodAbout(scene)),
+    scene,
+  )
   if (command?.name !== 'layPiece') return { state: EMPTY_HAND, unused: true }
   return {
     state: EMPTY_HAND,
@@ -69,6 +81,25 @@ function layByKeys(scene: Scene): ToolStep<Grab> {
     select: { kind: 'placement', placementId: command.args.placementId },
     say: { kind: 'piece-laid' },
   }
+}
+
+/** The table's own wood and the pieces that are laid already, in the table frame. */
+function woodAbout(scene: Scene): WoodAbout {
+  const placed = readyValue(scene.optionResult?.coverage)?.placed ?? []
+  return {
+    wood: [...ownWood(scene), ...placed.map(({ whole }) => whole)],
+    leastJointMm: scene.option?.leastJointMm ?? 0,
+  }
+}
+
+function ownWood({ option, slab, optionResult }: Scene): readonly Region<TablePoint>[] {
+  const pose = footprintPoseOn(option, slab)
+  if (pose === null) return []
+  const onTable = invertIsometry(pose)
+  const pieces = readyValue(optionResult?.pieces)?.pieces ?? []
+  return pieces
+    .filter(({ use }) => use === 'table')
+    .map(({ region }) => applyIsometryToRegion(onTable, region, tablePoint))
 }
 
 const selectedOffcut = ({ selection, tray }: Scene) =>
