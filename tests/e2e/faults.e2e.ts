@@ -50,7 +50,8 @@ appTest(
     await page.getByText(/^Saved /).waitFor()
     // What a browser does when its disk is full; the limit itself cannot be set from outside.
     await page.evaluate(() => {
-      const put = IDBObjectStore.prototype.put
+      const methodOf = <T, K extends keyof T>(prototype: T, key: K): T[K] => prototype[key]
+      const put = methodOf(IDBObjectStore.prototype, 'put')
       const marks: Record<string, unknown> = globalThis as unknown as Record<string, unknown>
       IDBObjectStore.prototype.put = function (this: IDBObjectStore, ...args) {
         if (marks['hasRoom'] !== true) throw new DOMException('no room', 'QuotaExceededError')

@@ -11,13 +11,42 @@ async function started(server: DeskServer, context: BrowserContext): Promise<Pag
   return page
 }
 
-/** Ends the page's process without a word: no pagehide, no last save. */
-async function kill(page: Page): Promise<void> {
+const BEGUN = 'the save has begun'
+const DONE = 'the save is done'
+
+/**
+ * Starts a save and ends the page's process after some milliseconds, without a word: no pagehide, no last save.
+ * @returns how far the save had come, by what the page said before it went
+ */
+async function killWhileSaving(
+  page: Page,
+  text: string,
+  afterMs: number,
+): Promise<'early' | 'within' | 'late'> {
+  const said: string[] = []
+  page.on('console', (message) => said.push(message.text()))
+  // A session takes a while to begin: it is there before the save is.
   const session = await page.context().newCDPSession(page)
   const gone = page.waitForEvent('crash')
+  await page.evaluate(
+    ([name, begun, done]) => {
+      setTimeout(() => {
+        desk.run(desk.renamePlan, { name })
+        desk.run(desk.setPlanNote, { note: name })
+        console.log(begun)
+        void desk.flush().then(() => console.log(done))
+      }, 10)
+    },
+    [text, BEGUN, DONE] as const,
+  )
+  await new Promise((resolve) => {
+    setTimeout(resolve, afterMs)
+  })
   session.send('Page.crash').catch(() => undefined)
   await gone
   await page.close()
+  if (said.includes(DONE)) return 'late'
+  return said.includes(BEGUN) ? 'within' : 'early'
 }
 
 interface Bench {
@@ -43,13 +72,15 @@ const benchOf = (page: Page): Promise<Bench> =>
 
 export interface KillFigures {
   readonly kills: number
+  /** Of these, after a save had begun and before it was done. */
+  readonly killsWithin: number
   /** What the next page found: the plan before the save that was cut short, or the one after it. */
   readonly foundBefore: number
   readonly foundAfter: number
 }
 
 /** A save takes some milliseconds: kills fall before, into and after it. */
-const WITHIN_MS = 25
+const WITHIN_MS = 22
 
 /**
  * Kills a page again and again while it saves, and looks each time what the next page finds.
@@ -61,7 +92,7 @@ export async function killInSaves(
   kills: number,
   random: SeededRandom,
 ): Promise<KillFigures> {
-  let [foundBefore, foundAfter] = [0, 0]
+  let [killsWithin, foundBefore, foundAfter] = [0, 0, 0]
   let page = await started(server, context)
   const text = (n: number): string => `save ${n} ${'x'.repeat(random.integer(0, 150))}`
   await page.evaluate(async (first) => {
@@ -72,15 +103,8 @@ export async function killInSaves(
   let kept = await benchOf(page)
   for (let n = 1; n <= kills; n++) {
     const next = text(n)
-    await page.evaluate((name) => {
-      desk.run(desk.renamePlan, { name })
-      desk.run(desk.setPlanNote, { note: name })
-      void desk.flush()
-    }, next)
-    await new Promise((resolve) => {
-      setTimeout(resolve, random.between(0, WITHIN_MS))
-    })
-    await kill(page)
+    const moment = await killWhileSaving(page, next, random.between(0, WITHIN_MS))
+    if (moment === 'within') killsWithin++
     page = await started(server, context)
     const found = await benchOf(page)
     const isBefore = found.name === kept.name && found.note === kept.note
@@ -93,5 +117,5 @@ export async function killInSaves(
     kept = found
   }
   await page.close()
-  return { kills, foundBefore, foundAfter }
+  return { kills, killsWithin, foundBefore, foundAfter }
 }

@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core'
+import type { FileChooser, Page } from 'playwright-core'
 import { type BrokenFile, SCRIPT_MARK } from './brokenFiles'
 
 /** Fails on anything that a script in a file could do: a dialog, a mark, a page of its own. */
@@ -23,6 +23,13 @@ async function putAside(page: Page): Promise<void> {
   if ((await close.count()) > 0) await close.first().click()
 }
 
+async function choosingFile(page: Page): Promise<FileChooser | null> {
+  const choosing = page.waitForEvent('filechooser', { timeout: 10_000 }).catch(() => null)
+  await page.getByRole('button', { name: /^Menu/ }).click()
+  await page.getByText('Open a photo or a saved job').first().click()
+  return choosing
+}
+
 /** @returns what the page said, empty where the file simply opened; throws when the page broke or ran something */
 export async function openBrokenInPage(
   page: Page,
@@ -31,11 +38,9 @@ export async function openBrokenInPage(
 ): Promise<readonly string[]> {
   await putAside(page)
   const titleBefore = await page.title()
-  const choosing = page.waitForEvent('filechooser')
-  await page.keyboard.press('Control+o')
-  await (
-    await choosing
-  ).setFiles({
+  const chooser = await choosingFile(page)
+  if (chooser === null) throw new Error(`${whose}: no file can be chosen any more`)
+  await chooser.setFiles({
     name: file.name.replaceAll('/', '_').slice(0, 120),
     mimeType: '',
     buffer: Buffer.from(file.bytes),

@@ -52,7 +52,7 @@ export function Menu() {
               ))}
             </section>
             <section className="menu-part" aria-label={t('menu-demos')}>
-              <h3>{t('menu-demos')}</h3>
+              <h2>{t('menu-demos')}</h2>
               <ActionButton id="demo-library-table" onDone={finish} />
               <ActionButton id="demo-kitchen-table" onDone={finish} />
             </section>

@@ -7,7 +7,7 @@ export function DemoLine() {
   const plan = useShownPlan()
   if (!plan.invented) return null
   return (
-    <div className="demo-line">
+    <section className="demo-line" aria-label={t('demo-line-short')}>
       <p>
         <span className="for-wide">{t('demo-line')}</span>
         <span className="for-phone">{t('demo-line-short')}</span>
@@ -20,6 +20,6 @@ export function DemoLine() {
         <span className="for-wide">{t('action-start-own')}</span>
         <span className="for-phone">{t('start-own-short')}</span>
       </button>
-    </div>
+    </section>
   )
 }
