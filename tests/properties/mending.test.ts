@@ -79,19 +79,14 @@ describe('mending an outline', () => {
 
   it('TRC-12 many small pushes one after the other never cross the line', () => {
     fc.assert(
-      fc.property(
-        outline,
-        fc.array(place, { minLength: 4, maxLength: 7 }),
-        radius,
-        (ring, way, radiusPx) => {
-          let pushed = ring
-          for (const [n, toPx] of way.entries()) {
-            pushed = pushedRing(pushed, { fromPx: way[n - 1] ?? toPx, toPx, radiusPx })
-            expect(ringSelfCrossing(pushed)).toBeNull()
-          }
-          expect(pushed.length).toBeLessThan(20_000)
-        },
-      ),
+      fc.property(outline, fc.array(place, { minLength: 4, maxLength: 7 }), radius, (ring, way, radiusPx) => {
+        let pushed = ring
+        for (const [n, toPx] of way.entries()) {
+          pushed = pushedRing(pushed, { fromPx: way[n - 1] ?? toPx, toPx, radiusPx })
+          expect(ringSelfCrossing(pushed)).toBeNull()
+        }
+        expect(pushed.length).toBeLessThan(20_000)
+      }),
       { seed: SEED, numRuns: 8 },
     )
   })
