@@ -47,9 +47,15 @@ export function CanvasBar({ scene }: Props) {
   )
 }
 
+/** Tools that need no aim: what they do is right under the finger. */
+const WORKS_UNDER_FINGER: ReadonlySet<Scene['tool']> = new Set(['wood', 'notWood', 'proposals', 'push'])
+
 /** How a finger aims is said once, before anything is set with the tool. */
 const isFirstPoint = ({ tool, slab }: Scene, unfinished: number): boolean =>
-  setsPoints(tool) && unfinished === 0 && (tool !== 'mark' || slab?.marks.length === 0)
+  setsPoints(tool) &&
+  !WORKS_UNDER_FINGER.has(tool) &&
+  unfinished === 0 &&
+  (tool !== 'mark' || slab?.marks.length === 0)
 
 /** So long what was said stays on the picture, ms: two short sentences can be read in it. */
 const SAID_MS = 6000
