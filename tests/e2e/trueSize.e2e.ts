@@ -107,6 +107,7 @@ appTest('states a ± beside lengths, and maps where the photo is weak', async ({
   const before = await canvas.screenshot()
   await hand.press(button(hand, 'Where the photo is weak'))
   await expect.poll(async () => (await canvas.screenshot()).equals(before), SOON).toBe(false)
+  await expect.poll(() => page.getByText(/^The closer the lines, the less sure/).count(), SOON).toBe(1)
   await saveScreenshot(page, 'true size weak map photo')
   await hand.press(button(hand, 'From above'))
   await page.locator('.slab-canvas[data-view="above"]').waitFor()

@@ -111,6 +111,8 @@ export const slabTexts = {
     'Most help now: chalk a straight line along the slab, well off its middle, and tap along it.',
   'sure-read-flatness':
     'Most help now: lay a straightedge and winding sticks on it, and type what they show.',
+  'sure-map': ({ bare, steps }: { bare: string; steps: string }) =>
+    `The closer the lines, the less sure a place is against the datum line. Without lines: better than ± ${bare}. They grow closer from ± ${steps} on.`,
   'sure-nothing': 'Nothing that is easily measured would help much more.',
 
   'datum-title': 'Datum line',
