@@ -108,6 +108,10 @@ const CASES: readonly Case[] = [
     'slabs.s1.capture.traces.t1',
     'slabs.s1.capture.traces.t2',
     'slabs.s1.capture.traces.t3',
+    'slabs.s1.capture.traces.t4',
+    'slabs.s1.capture.traces.t5',
+    'slabs.s1.capture.traces.t6',
+    'slabs.s1.capture.traces.t7',
   ),
   does(
     commands.setStations,
