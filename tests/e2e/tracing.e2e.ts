@@ -7,7 +7,7 @@ import { expect } from 'vitest'
 import * as z from 'zod/mini'
 import { type Point, pointToRingDistanceMm, ringAreaMm2 } from '../../src/core/geometry'
 import { appTest } from '../support/appTest'
-import { button, listedObjects, screenFromPhoto, stage, startWithPhoto } from '../support/bench'
+import { button, field, listedObjects, screenFromPhoto, stage, startWithPhoto } from '../support/bench'
 import { saveScreenshot } from '../support/browser'
 import { fingerHand, type Hand, mouseHand } from '../support/hand'
 import { photoJpeg } from '../support/jpegs'
@@ -144,6 +144,60 @@ appTest('voids are proposed on the outline, and judged one by one', async ({ des
   await expect.poll(() => proposals.count()).toBe(count - 2)
   const cards = hand.page.locator('.card strong').filter({ hasText: isVoid })
   expect(await cards.count()).toBe(1)
+})
+
+appTest('an edge is pushed by a finger, thinned and cut back, each one step of undo', async ({ phone }) => {
+  const hand = fingerHand(phone.page)
+  const { page } = hand
+  await atEdgeStage(hand)
+  const undo = button(hand, /^Undo/)
+  const before = await outlineOf(hand)
+  await hand.press(button(hand, 'Push the edge'))
+  await page.locator('.slab-canvas').scrollIntoViewIfNeeded()
+  const first = (await listedObjects(hand)).find(({ key }) => key === 'trace/outline')
+  if (!first?.photo) throw new Error('no outline')
+  await hand.drag(first.screen, { x: first.screen.x + 16, y: first.screen.y + 4 })
+  await expect.poll(() => undo.isEnabled()).toBe(true)
+  const pushed = await outlineOf(hand)
+  const at = first.photo
+  expect(Math.min(...pushed.map(([x, y]) => Math.hypot(x - at[0], y - at[1])))).toBeGreaterThan(5)
+  await hand.press(undo)
+  await expect.poll(() => undo.isDisabled()).toBe(true)
+  expect(await outlineOf(hand)).toEqual(before)
+
+  await hand.type(field(hand, 'Thin the outline to within'), '5 mm')
+  await hand.press(button(hand, 'Thin it'))
+  await expect.poll(() => undo.isEnabled()).toBe(true)
+  const thinned = await outlineOf(hand)
+  expect(thinned.length).toBeLessThan(before.length / 1.5)
+  for (const point of thinned) expect(before).toContainEqual(point)
+  await hand.press(undo)
+
+  const figures = page.locator('.figures').first()
+  const said = await figures.innerText()
+  await hand.type(field(hand, 'Decayed wood cut back'), '20 mm')
+  await expect.poll(() => figures.innerText()).not.toBe(said)
+  await hand.press(undo)
+  await expect.poll(() => figures.innerText()).toBe(said)
+})
+
+appTest('strokes, proposals and the edge are worked by keys alone', async ({ desktop }) => {
+  const { page } = desktop
+  const hand = mouseHand(page)
+  await atEdgeStage(hand)
+  const undo = button(hand, /^Undo/)
+  await page.locator('.slab-canvas-host').focus()
+  await page.keyboard.press('k')
+  // The cross begins in the middle of the picture, which is on the slab.
+  await page.keyboard.press('ArrowLeft')
+  await page.keyboard.press('Enter')
+  for (let step = 0; step < 4; step++) await page.keyboard.press('Shift+ArrowRight')
+  await page.keyboard.press('Enter')
+  await expect.poll(isEnabled(hand), { timeout: 60_000 }).toBe(true)
+  await page.keyboard.press('Enter')
+  await expect.poll(() => undo.isEnabled()).toBe(true)
+  const ring = await outlineOf(hand)
+  expect(areaShareOff(ring)).toBeLessThan(0.03)
 })
 
 declare global {
