@@ -45,10 +45,10 @@ export const REFINE: RefineSettings = {
   arrisTail: 1,
   arrisWeight: 2,
   noise: 12,
-  faintNoise: 8,
+  faintNoise: 4,
   gap: 2,
   far: 16,
-  learn: 60,
+  learn: 150,
 }
 
 /** Stronger changes than this times the usual count no more: a bright chip must not draw the edge. */
