@@ -16,7 +16,7 @@ import { readTruth } from '../support/truth'
 
 /** From the pointer's move to the line, at a quiet machine; ours is shared, and the figure is printed as it is. */
 const LATENCY_MS = 16
-const BUSY = 10
+const BUSY = 20
 
 const truth = readTruth('d2')
 const outline = truth.slab.top_outline_px
@@ -189,9 +189,9 @@ appTest('strokes, proposals and the edge are worked by keys alone', async ({ des
   await page.locator('.slab-canvas-host').focus()
   await page.keyboard.press('k')
   // The cross begins in the middle of the picture, which is on the slab.
-  await page.keyboard.press('ArrowLeft')
+  for (let step = 0; step < 6; step++) await page.keyboard.press('Shift+ArrowLeft')
   await page.keyboard.press('Enter')
-  for (let step = 0; step < 4; step++) await page.keyboard.press('Shift+ArrowRight')
+  for (let step = 0; step < 12; step++) await page.keyboard.press('Shift+ArrowRight')
   await page.keyboard.press('Enter')
   await expect.poll(isEnabled(hand), { timeout: 60_000 }).toBe(true)
   await page.keyboard.press('Enter')
