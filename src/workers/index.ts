@@ -1,3 +1,4 @@
+export { CoverClient } from './coverClient'
 export { PhotoClient } from './photoClient'
 export { PourClient } from './pourClient'
 export type { PhotoSize, ReducedPhoto } from './protocol'

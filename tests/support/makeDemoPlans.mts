@@ -28,6 +28,7 @@ import {
   blankOption,
   blankPhotoSlab,
   blankPlan,
+  blankStationSlab,
   computePlan,
   parsePlan,
   type Option,
@@ -99,6 +100,119 @@ function dice(seed: number): () => number {
     let mixed = Math.imul(state ^ (state >>> 15), 1 | state)
     mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed
     return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296
+  }
+}
+
+/** Slabs that the invented workshop also looked at: by stations along a chalked line, or by three lengths of tape. */
+interface OtherSlab {
+  readonly id: string
+  readonly name: string
+  readonly tag: string
+  readonly species: string
+  readonly thicknessMm: number | null
+  readonly moistureFraction: number | null
+  readonly priceCents: number
+  /** Left and right of the line, mm, every 300 mm. */
+  readonly edges?: readonly (readonly [number, number])[]
+  readonly tape?: Slab['stock']['tape']
+}
+
+const STATION_STEP_MM = 300
+
+const OTHER_SLABS: readonly OtherSlab[] = [
+  {
+    id: 'oak',
+    name: 'Oak slab',
+    tag: 'W-21',
+    species: 'white oak',
+    thicknessMm: 65,
+    moistureFraction: 0.1,
+    priceCents: 118_000,
+    edges: [
+      [495, 520],
+      [505, 510],
+      [515, 505],
+      [500, 512],
+      [492, 525],
+      [498, 530],
+      [510, 515],
+      [520, 500],
+      [512, 508],
+    ],
+  },
+  {
+    id: 'walnut',
+    name: 'Walnut slab',
+    tag: 'W-5',
+    species: 'black walnut',
+    thicknessMm: 60,
+    moistureFraction: 0.18,
+    priceCents: 96_000,
+    edges: [
+      [470, 480],
+      [480, 470],
+      [475, 486],
+      [482, 490],
+      [490, 478],
+      [486, 470],
+      [478, 474],
+      [470, 482],
+      [476, 478],
+    ],
+  },
+  {
+    id: 'elm',
+    name: 'Elm slab',
+    tag: 'W-17',
+    species: 'american elm',
+    thicknessMm: 58,
+    moistureFraction: null,
+    priceCents: 41_000,
+    edges: [
+      [300, 330],
+      [320, 310],
+      [340, 330],
+      [330, 350],
+      [310, 340],
+      [300, 320],
+      [290, 310],
+      [310, 300],
+    ],
+  },
+  {
+    id: 'beech',
+    name: 'Beech slab',
+    tag: 'W-30',
+    species: 'american beech',
+    thicknessMm: 50,
+    moistureFraction: 0.09,
+    priceCents: 38_000,
+    tape: { lengthMm: 2300, narrowestMm: 930, widestMm: 1010 },
+  },
+  {
+    id: 'maple',
+    name: 'Maple slab',
+    tag: 'W-8',
+    species: 'sugar maple',
+    thicknessMm: 64,
+    moistureFraction: 0.1,
+    priceCents: 57_000,
+    tape: { lengthMm: 2450, narrowestMm: 840, widestMm: 960 },
+  },
+]
+
+function otherSlab({ edges, tape, ...facts }: OtherSlab): Slab {
+  const blank = blankStationSlab(facts.id, facts.name, facts.thicknessMm)
+  const stations = (edges ?? []).map(([leftMm, rightMm], n) => ({
+    alongMm: n * STATION_STEP_MM,
+    leftMm,
+    rightMm,
+  }))
+  return {
+    ...blank,
+    ...facts,
+    stock: { ...blank.stock, ...(tape === undefined ? {} : { tape }) },
+    capture: { kind: 'stations', stations },
   }
 }
 
@@ -261,7 +375,7 @@ function planOf(job: Job): Plan {
     note: job.note,
     invented: true,
     shop: demoShop(),
-    slabs: [slab],
+    slabs: [slab, ...(job.folder === 'library-table' ? OTHER_SLABS.map(otherSlab) : [])],
     options: [
       {
         ...option,

@@ -89,7 +89,6 @@ const blankCover = (): Option['cover'] => ({
   mostResinShare: STARTING_VALUES.mostResinShare,
   cleaningMm: STARTING_VALUES.cleaningMm,
   mostBandMm: STARTING_VALUES.mostBandMm,
-  places: [],
 })
 
 /** A table not yet laid on any slab. */

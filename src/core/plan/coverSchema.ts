@@ -1,7 +1,5 @@
 import * as z from 'zod/mini'
-import type { SlabPoint } from '../geometry'
 
-const id = z.string().check(z.regex(/^[A-Za-z0-9_-]{1,64}$/))
 const lengthOrNone = z.nullable(z.number().check(z.positive(), z.maximum(20_000)))
 const smallMm = z.number().check(z.nonnegative(), z.maximum(500))
 const fractionOrNone = z.nullable(z.number().check(z.minimum(0), z.maximum(1)))
@@ -21,29 +19,16 @@ export const slabStock = z.strictObject({
 })
 
 /** What the maker wants of the table's place on the slab. */
-export const coverWishesOf = (slabPair: z.ZodMiniType<SlabPoint, SlabPoint>) =>
-  z.strictObject({
-    /** Where wood is worth most. */
-    woodAt: z.enum(['anywhere', 'long-edges', 'ends']),
-    voids: z.enum(['welcome', 'as-gaps', 'unwelcome']),
-    /** The grain, along the datum, runs along the table within this; null: any way. */
-    grainWithinRad: z.nullable(z.number().check(z.minimum(0), z.maximum(Math.PI / 2))),
-    /** Most resin that the maker accepts, as a share of the top. */
-    mostResinShare: z.number().check(z.minimum(0), z.maximum(0.9)),
-    /** Taken off after the cast until both faces are clean. */
-    cleaningMm: smallMm,
-    /** Widest band of resin between two slabs. */
-    mostBandMm: smallMm,
-    /** A figure to be kept in the table, or a defect to be kept out of it, with some room about it. */
-    places: z
-      .array(
-        z.strictObject({
-          id,
-          slabId: id,
-          at: slabPair,
-          roomMm: z.number().check(z.positive(), z.maximum(2000)),
-          want: z.enum(['in', 'out']),
-        }),
-      )
-      .check(z.maxLength(50)),
-  })
+export const coverWishes = z.strictObject({
+  /** Where wood is worth most. */
+  woodAt: z.enum(['anywhere', 'long-edges', 'ends']),
+  voids: z.enum(['welcome', 'as-gaps', 'unwelcome']),
+  /** The grain, along the datum, runs along the table within this; null: any way. */
+  grainWithinRad: z.nullable(z.number().check(z.minimum(0), z.maximum(Math.PI / 2))),
+  /** Most resin that the maker accepts, as a share of the top. */
+  mostResinShare: z.number().check(z.minimum(0), z.maximum(0.9)),
+  /** Taken off after the cast until both faces are clean. */
+  cleaningMm: smallMm,
+  /** Widest band of resin between two slabs. */
+  mostBandMm: smallMm,
+})

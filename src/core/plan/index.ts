@@ -78,3 +78,21 @@ export type { WeakCell, WeakPlaces } from './accuracy/weakPlaces'
 export { WEAK_BANDS_MM, weakPlaces } from './accuracy/weakPlaces'
 export { fillTaskOf, type FillTaskInput } from './fill/fillTaskOf'
 export { withFillProposal } from './fill/withFillProposal'
+export type { SlabOrder } from './cover/compareSlabs'
+export { bestSlab, compareSlabs, SLAB_ORDERS } from './cover/compareSlabs'
+export type { CoverSubject } from './cover/coverTasks'
+export {
+  bestPlaceTask,
+  frontierTask,
+  growthTask,
+  keptSides,
+  keptTask,
+  largestTask,
+  marginTask,
+  sizeOf,
+  twoSlabsTask,
+} from './cover/coverTasks'
+export { dryingOf, poseBeforeDrying } from './cover/drying'
+export { finishedThickness } from './cover/finishedThickness'
+export type { SlabFindings, SlabRow, SlabVerdict } from './cover/slabRow'
+export { slabRow } from './cover/slabRow'

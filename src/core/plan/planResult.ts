@@ -68,8 +68,8 @@ export interface SlabShapeResult {
   readonly outline: Ring<SlabPoint>
   /** As it was traced. */
   readonly tracedOutline: Ring<SlabPoint>
-  readonly places: readonly SlabPlace[]
   readonly voids: readonly SlabVoid[]
+  readonly places: readonly SlabPlace[]
   /** Top face with through and partial voids taken out. */
   readonly wood: readonly Region<SlabPoint>[]
   readonly grossAreaMm2: number

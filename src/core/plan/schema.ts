@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
 import type { PxPoint, SlabPoint, TablePoint } from '../geometry'
-import { coverWishesOf, slabStock } from './coverSchema'
+import { coverWishes, slabStock } from './coverSchema'
 import { formChoice, standing } from './formSchema'
 import { optionCosts, shop } from './quoteSchema'
 import { resinChoice } from './resinSchema'
@@ -199,7 +199,7 @@ const option = z.strictObject({
   /** Pose of the slab frame in the table frame for each piece that is laid into a gap. */
   placements: z.array(placement),
   leastJointMm: lengthOrNoneMm,
-  cover: coverWishesOf(slabPair),
+  cover: coverWishes,
   resin: resinChoice,
   room: clientRoom,
   form: formChoice,

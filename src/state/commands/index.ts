@@ -1,4 +1,5 @@
 export { layBoard, removeBoard, setBoard } from './boardCommands'
+export { addYardSlab, setCoverWishes, setSlabStock, takeTable } from './coverCommands'
 export {
   addLineCut,
   layFootprint,

@@ -101,6 +101,17 @@ export async function replacePhotoFromDevice(): Promise<void> {
   })
 }
 
+/** One more slab for the job on the bench, by its photo. */
+export async function addSlabPhotoFromDevice(): Promise<void> {
+  const file = await pickFile({ accept: PHOTO_FILES })
+  if (file === null) return
+  await open(file, async (photo) => {
+    const slabId = newId()
+    run(addPhotoSlab, { slabId, photo })
+    sessionStore.setState({ slabId, stage: 'photo', view: 'photo', tool: 'select', selection: null })
+  })
+}
+
 /** Plan and photos in one file, handed to the browser to keep. */
 export async function saveToDevice(): Promise<void> {
   const saved = await reporting(() => savePlanFile(planStore.getState().plan))

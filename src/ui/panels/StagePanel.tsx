@@ -21,7 +21,17 @@ const PourPanel = lazy(async () => {
   return { default: loaded }
 })
 
+const SlabsPanel = lazy(async () => {
+  const { SlabsPanel: loaded } = await import('./cover/SlabsPanel')
+  return { default: loaded }
+})
+
 const PANELS: Readonly<Record<StageName, () => React.ReactNode>> = {
+  slabs: () => (
+    <Suspense fallback={<p>{t('loading')}</p>}>
+      <SlabsPanel />
+    </Suspense>
+  ),
   photo: PhotoPanel,
   scale: SizePanel,
   trace: EdgePanel,

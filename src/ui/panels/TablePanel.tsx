@@ -1,3 +1,4 @@
+import { lazy, Suspense } from 'react'
 import { ringCentroid } from '../../core/geometry'
 import { startingPose } from '../../core/layout'
 import {
@@ -19,6 +20,11 @@ import { CoverPart } from './CoverPart'
 import { PanelPart } from './PanelPart'
 import { PoseFields } from './PoseFields'
 import { TableSidesPart } from './TableSidesPart'
+
+const CoverTools = lazy(async () => {
+  const { CoverTools: loaded } = await import('./cover/CoverTools')
+  return { default: loaded }
+})
 
 type Outline = Option['table']['outline']
 type SizedOutline = Exclude<Outline, { kind: 'free' }>
@@ -166,6 +172,9 @@ export function TablePanel() {
         slabResult={result.slabs.get(slab?.id ?? '')}
         optionResult={optionResult}
       />
+      <Suspense fallback={null}>
+        <CoverTools option={option} slab={slab} />
+      </Suspense>
       <CoverPart result={optionResult} />
       <TableSidesPart option={option} />
     </>

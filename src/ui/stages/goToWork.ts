@@ -10,7 +10,7 @@ export function goToWork(): void {
   const { plan } = planStore.getState()
   const { slabId, optionId, notice } = sessionStore.getState()
   const marks = stageMarks({ plan, result: planResultOf(plan), slabId, optionId })
-  goToStage(STAGE_NAMES.find((stage) => marks[stage] === 'needs') ?? 'table')
+  goToStage(STAGE_NAMES.find((stage) => stage !== 'slabs' && marks[stage] === 'needs') ?? 'table')
   // What opening the job had to say is still to be read.
   sessionStore.setState({ notice })
 }

@@ -27,6 +27,7 @@ function stagesThatStand(
   const cuts = table && isReady(option?.pieces)
   const pour = table && isPourKnown(option?.pour)
   return {
+    slabs: hasPhoto,
     photo: hasPhoto,
     scale: hasSize(slab),
     trace: isReady(slab?.shape),

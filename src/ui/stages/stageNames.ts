@@ -1,4 +1,4 @@
 /** The stages in the order of the work. */
-export const STAGE_NAMES = ['photo', 'scale', 'trace', 'table', 'cuts', 'pour', 'paper'] as const
+export const STAGE_NAMES = ['slabs', 'photo', 'scale', 'trace', 'table', 'cuts', 'pour', 'paper'] as const
 
 export type StageName = (typeof STAGE_NAMES)[number]

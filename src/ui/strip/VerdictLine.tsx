@@ -62,7 +62,9 @@ const isBad = (kind: Verdict['kind']): boolean => kind === 'short' || kind === '
 
 /** What is still missing for a verdict: the first stage that needs something. A slab's thickness can wait. */
 function missingText(marks: StageMarks, hasPhoto: boolean): string {
-  const stage = STAGE_NAMES.find((name) => marks[name] === 'needs' && !(name === 'photo' && hasPhoto))
+  const stage = STAGE_NAMES.find(
+    (name) => name !== 'slabs' && marks[name] === 'needs' && !(name === 'photo' && hasPhoto),
+  )
   return stage === undefined ? t('verdict-none') : t(`verdict-missing-${stage}`)
 }
 

@@ -8,6 +8,7 @@ import { t } from '../text/t'
 const VIEWS: readonly ActionId[] = ['view-photo', 'view-above', 'view-table']
 
 const TOOLS_AT: Readonly<Record<StageName, readonly ActionId[]>> = {
+  slabs: [],
   photo: [],
   scale: ['tool-select', 'tool-mark', 'tool-board', 'tool-rule', 'tool-line', 'tool-datum'],
   trace: ['tool-select', 'tool-wood', 'tool-not-wood', 'tool-outline', 'tool-void'],

@@ -133,7 +133,6 @@ export const REPAIR_RULES: ReadonlyMap<string, RepairRule> = new Map([
   ['options/*/leastJointMm', reset(STARTING_VALUES.leastJointMm)],
   ['options/*/cover', reset(option.cover)],
   ...resetsOf('options/*/cover', option.cover),
-  ['options/*/cover/places/*', drop('lost-place')],
   ['options/*/resin', reset(option.resin)],
   ...resetsOf('options/*/resin', option.resin),
   ...resetsOf('options/*/resin/sheet', option.resin.sheet),

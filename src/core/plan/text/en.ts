@@ -1,4 +1,5 @@
 import { commandTexts } from './en/commands'
+import { coverTexts } from './en/ui/cover'
 import { canvasTexts } from './en/ui/canvas'
 import { helpTexts } from './en/ui/help'
 import { keepingTexts } from './en/ui/keeping'
@@ -14,6 +15,7 @@ export const en = {
   ...workbenchTexts,
   ...slabTexts,
   ...tableTexts,
+  ...coverTexts,
   ...traceTexts,
   ...pourTexts,
   ...helpTexts,

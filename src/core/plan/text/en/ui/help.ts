@@ -3,6 +3,8 @@ export const helpTexts = {
   'help-title': 'Help',
   'help-lead':
     'From one photo of a slab to a cut sheet: does the slab cover the table, where to cut it, how much resin the gaps take. The stages stand in the order of the work; you can go back to any of them at any time, and every number follows.',
+  'help-slabs':
+    'Put every slab that could do side by side, by photo or by three lengths of tape, and see which carries the table.',
   'help-photo':
     'Stick four crosses of tape on the slab, near its ends, and take one photo from as high up as you can.',
   'help-scale':

@@ -42,6 +42,7 @@ export const workbenchTexts = {
   'panel-down': 'Push the panel down',
 
   'stages-label': 'Stages of the work',
+  'stage-slabs': 'Slabs',
   'stage-photo': 'Photo',
   'stage-scale': 'Size',
   'stage-trace': 'Edge',
@@ -49,6 +50,7 @@ export const workbenchTexts = {
   'stage-cuts': 'Cuts & offcuts',
   'stage-pour': 'Pour',
   'stage-paper': 'Paper',
+  'stage-short-slabs': 'Slabs',
   'stage-short-photo': 'Photo',
   'stage-short-scale': 'Size',
   'stage-short-trace': 'Edge',
@@ -56,6 +58,7 @@ export const workbenchTexts = {
   'stage-short-cuts': 'Cuts',
   'stage-short-pour': 'Pour',
   'stage-short-paper': 'Paper',
+  'lead-slabs': 'All slabs that could make the table, side by side: which one carries it, and at what price.',
   'lead-photo': 'One photo of the whole slab, taken from as high up as you can.',
   'lead-scale': 'Tell how big something in the photo is, and all of it has a size.',
   'lead-trace': 'Trace round the face of the slab, then the holes and cracks in it.',
@@ -88,6 +91,7 @@ export const workbenchTexts = {
   /** How likely the slab covers, after its verdict. */
   'verdict-odds': ({ odds }: { odds: CoverOdds }) => ` (${COVER_ODDS_WORDS[odds]})`,
   'verdict-off-slab': 'Does not cover: the table lies off the slab',
+  'verdict-missing-slabs': 'No slab yet',
   'verdict-missing-photo': 'Open a photo of the slab to begin',
   'verdict-missing-scale': 'No answer yet: the photo has no size',
   'verdict-missing-trace': 'No answer yet: the edge is not traced',
