@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
-import { GREATEST_LENGTH_MM } from '../core/plan'
+import type { PaperName } from '../core/drawing'
+import { BENCH_SHEETS, GREATEST_LENGTH_MM, SHEET_KINDS, type SheetKind } from '../core/plan'
 import type { LengthDisplay } from '../core/units'
 
 /** A rectangle of known size that is laid on slabs. */
@@ -17,7 +18,10 @@ export interface RuleSize {
 
 export interface Preferences {
   readonly display: LengthDisplay
-  readonly paper: 'a4' | 'letter'
+  /** Null: the usual one where lengths are shown so, see `usualPaper`. */
+  readonly paper: PaperName | null
+  /** Which sheets of the bench set are printed. */
+  readonly sheets: readonly SheetKind[]
   /** High contrast for work in the sun. */
   readonly bright: boolean
   /** The maker's own references, kept once by this browser and offered to every slab; newest first. */
@@ -40,21 +44,25 @@ const schema = z.object({
     z.object({ system: z.literal('mm') }),
     z.object({ system: z.literal('inch'), fraction: z.union([z.literal(8), z.literal(16), z.literal(32)]) }),
   ]),
-  paper: z.enum(['a4', 'letter']),
+  paper: z.nullable(z.enum(['a4', 'a3', 'letter', 'tabloid'])),
+  sheets: z._default(z.array(z.enum(SHEET_KINDS)), [...BENCH_SHEETS]),
   bright: z.boolean(),
   ownBoards: z._default(z.array(board), []),
   ownRules: z._default(z.array(rule), []),
 })
 
-const plain = { bright: false, ownBoards: [], ownRules: [] } as const
+const plain = { paper: null, sheets: BENCH_SHEETS, bright: false, ownBoards: [], ownRules: [] } as const
 
-/** Places that measure by the inch print on Letter; all others use mm and A4. */
+const ownRegion = (): string => globalThis.navigator?.language ?? ''
+
+/** Makers who work in inches print on Letter, those who work in mm on A4; Canada has mm and Letter. */
+export const usualPaper = ({ system }: LengthDisplay): PaperName =>
+  system === 'inch' || ownRegion().endsWith('-CA') ? 'letter' : 'a4'
+
+/** Places that measure by the inch start so; all others with mm. */
 function startingPreferences(): Preferences {
-  const region = globalThis.navigator?.language ?? ''
-  const isInchCountry = /^(en|es)-(US|LR)$|^my|-MM$/.test(region)
-  return isInchCountry
-    ? { display: { system: 'inch', fraction: 16 }, paper: 'letter', ...plain }
-    : { display: { system: 'mm' }, paper: region.endsWith('-CA') ? 'letter' : 'a4', ...plain }
+  const isInchCountry = /^(en|es)-(US|LR)$|^my|-MM$/.test(ownRegion())
+  return { display: isInchCountry ? { system: 'inch', fraction: 16 } : { system: 'mm' }, ...plain }
 }
 
 /** A browser that keeps nothing for us (private window, storage switched off) throws; we then start as if new. */
@@ -80,9 +88,13 @@ export function readPreferences(): Preferences {
   return read?.success === true ? read.data : startingPreferences()
 }
 
-export function keepPreferences({ display, paper, bright, ownBoards, ownRules }: Preferences): void {
+export function keepPreferences(kept: Preferences): void {
+  const { display, paper, sheets, bright, ownBoards, ownRules } = kept
   try {
-    globalThis.localStorage?.setItem(KEY, JSON.stringify({ display, paper, bright, ownBoards, ownRules }))
+    globalThis.localStorage?.setItem(
+      KEY,
+      JSON.stringify({ display, paper, sheets, bright, ownBoards, ownRules }),
+    )
   } catch {
     // Preferences are a convenience: a browser that cannot keep them still works.
   }

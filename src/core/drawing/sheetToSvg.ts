@@ -1,22 +1,11 @@
 import type { Point } from '../geometry'
 import type { CircleItem, DrawItem, Fill, Ink, PolygonItem, Sheet, Stroke, TextItem } from './sheet'
 import { PLATE_MARGIN_MM, textCorners } from './textBox'
-import { SHEET_FONT_FAMILY, SHEET_FONT_WEIGHT, printableText } from './textMetrics'
+import { svgText } from './svgText'
+import { SHEET_FONT_FAMILY, SHEET_FONT_WEIGHT } from './textMetrics'
 
 const INKS: Readonly<Record<Ink, string>> = { black: '#000', grey: '#777' }
 const FILLS: Readonly<Record<Fill, string>> = { white: '#fff', black: '#000', shade: '#ececec' }
-
-const ENTITIES: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-}
-
-/** Names come from people and from files: no sign of theirs may be read as markup. */
-const escaped = (text: string): string =>
-  printableText(text).replace(/[&<>"']/g, (sign) => ENTITIES[sign] ?? sign)
 
 /** Micrometres: a thousand times finer than print, and short. */
 const mm = (value: number): string => String(Math.round(value * 1000) / 1000 || 0)
@@ -56,7 +45,7 @@ function textElement(item: TextItem): string {
     `${plate}<text${attribute('x', mm(x))}${attribute('y', mm(y))}${attribute('font-size', mm(item.sizeMm))}` +
     `${attribute('font-weight', String(SHEET_FONT_WEIGHT[item.weight]))}` +
     `${item.anchor === 'start' ? '' : attribute('text-anchor', item.anchor)}` +
-    `${item.reversed ? fillAttribute('white') : ''}${turn}>${escaped(item.text)}</text>`
+    `${item.reversed ? fillAttribute('white') : ''}${turn}>${svgText(item.text)}</text>`
   )
 }
 
@@ -89,7 +78,7 @@ export function sheetToSvg(sheet: Sheet): string {
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}"` +
       ` font-family="'${SHEET_FONT_FAMILY}', sans-serif" stroke-linejoin="round"` +
       ` style="font-kerning:none;font-variant-ligatures:none;font-variant-numeric:tabular-nums;white-space:pre">`,
-    `<title>${escaped(sheet.title)}</title>`,
+    `<title>${svgText(sheet.title)}</title>`,
     ...sheet.items.map(element).filter((markup) => markup !== ''),
     '</svg>',
   ].join('\n')

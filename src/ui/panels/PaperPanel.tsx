@@ -1,9 +1,11 @@
 import { lazy, Suspense } from 'react'
-import { useStore } from 'zustand'
-import { sessionStore, setPreferences } from '../../state/sessionStore'
+import type { PaperName } from '../../core/drawing'
+import { setPreferences } from '../../state/sessionStore'
 import { PartBoundary } from '../errors/PartBoundary'
 import { ChoiceGroup } from '../fields/ChoiceGroup'
 import { t } from '../text/t'
+import { SheetChoice } from './paper/SheetChoice'
+import { usePaper } from './paper/usePaper'
 import { PlanNoteField } from './PlanNoteField'
 
 const PrintPreview = lazy(async () => {
@@ -11,20 +13,28 @@ const PrintPreview = lazy(async () => {
   return { default: loaded }
 })
 
+const TakeAwayPart = lazy(async () => {
+  const { TakeAwayPart: loaded } = await import('./paper/TakeAwayPart')
+  return { default: loaded }
+})
+
 /** Paper size, what will be printed, and the note on it. */
 export function PaperPanel() {
-  const paper = useStore(sessionStore, (session) => session.paper)
+  const paper = usePaper()
   return (
     <>
-      <ChoiceGroup<'a4' | 'letter'>
+      <ChoiceGroup<PaperName>
         label={t('paper-size')}
         value={paper}
         onChange={(chosen) => setPreferences({ paper: chosen })}
         options={[
           { value: 'a4', label: t('paper-a4') },
+          { value: 'a3', label: t('paper-a3') },
           { value: 'letter', label: t('paper-letter') },
+          { value: 'tabloid', label: t('paper-tabloid') },
         ]}
       />
+      <SheetChoice />
       <PlanNoteField />
       <PartBoundary part={t('paper-preview')}>
         <Suspense fallback={<p>{t('loading')}</p>}>
@@ -32,6 +42,11 @@ export function PaperPanel() {
         </Suspense>
       </PartBoundary>
       <p className="note">{t('paper-check-bar')}</p>
+      <PartBoundary part={t('take-away')}>
+        <Suspense fallback={<p>{t('loading')}</p>}>
+          <TakeAwayPart />
+        </Suspense>
+      </PartBoundary>
     </>
   )
 }

@@ -1,6 +1,6 @@
 import { useDeferredValue, useMemo } from 'react'
 import { useStore } from 'zustand'
-import { buildCutSheets, type Plan, type PlanResult, sheetText } from '../../core/plan'
+import { buildCutSheets, type Plan, type PlanResult, type SheetKind, sheetText } from '../../core/plan'
 import type { PaperName, Sheet } from '../../core/drawing'
 import type { LengthDisplay } from '../../core/units'
 import { planStore } from '../../state/planStore'
@@ -9,10 +9,9 @@ import { sessionStore } from '../../state/sessionStore'
 import { planResultOf } from '../usePlanResult'
 import { useOption } from '../useActive'
 import { useDisplay } from '../text/useDisplay'
+import { todayText } from '../panels/paper/paperWork'
+import { usePaper } from '../panels/paper/usePaper'
 import { PrintJob, PrintSheets } from './PrintSheets'
-
-/** The day in words, so that it is read alike everywhere. */
-const today = (): string => new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' }).format(new Date())
 
 interface Job {
   readonly plan: Plan
@@ -20,9 +19,10 @@ interface Job {
   readonly optionId: string | null
   readonly display: LengthDisplay
   readonly paper: PaperName
+  readonly kinds: readonly SheetKind[]
 }
 
-function sheetsOf({ plan, result, optionId, display, paper }: Job): readonly Sheet[] {
+function sheetsOf({ plan, result, optionId, display, paper, kinds }: Job): readonly Sheet[] {
   const option = plan.options.find(({ id }) => id === optionId)
   const slab = plan.slabs.find(({ id }) => id === option?.footprint?.slabId)
   if (option === undefined || slab === undefined) return []
@@ -33,7 +33,8 @@ function sheetsOf({ plan, result, optionId, display, paper }: Job): readonly She
     result,
     display,
     paper,
-    dateText: today(),
+    kinds,
+    dateText: todayText(),
     text: sheetText,
   })
 }
@@ -47,7 +48,8 @@ interface PaperJob {
 /** The sheets of the option that is worked on, as they will be printed. The plan itself, never a gesture's draft. */
 function usePaperJob(): PaperJob {
   const plan = useDeferredValue(useStore(planStore, (state) => state.plan))
-  const paper = useStore(sessionStore, (session) => session.paper)
+  const paper = usePaper()
+  const kinds = useStore(sessionStore, (session) => session.sheets)
   const optionId = useOption()?.id ?? null
   const display = useDisplay()
   // An answer of the worker changes the results of a plan that is the same.
@@ -55,8 +57,8 @@ function usePaperJob(): PaperJob {
   const result = planResultOf(plan)
   const isBusy = useStore(pourStore, (state) => state.isBusy)
   const sheets = useMemo(
-    () => sheetsOf({ plan, result, optionId, display, paper }),
-    [plan, result, optionId, display, paper],
+    () => sheetsOf({ plan, result, optionId, display, paper, kinds }),
+    [plan, result, optionId, display, paper, kinds],
   )
   const pour = result.options.get(optionId ?? '')?.pour
   return { sheets, paper, isWaiting: isBusy && pour?.state === 'pending' }

@@ -14,6 +14,7 @@ import type {
 } from '../planResult'
 import type { CoverageResult, FootprintResult, PiecesResult, ResinResult } from '../tableResult'
 import type { Option, Plan, Slab, TableSideName } from '../schema'
+import type { SheetKind } from './sheetKinds'
 import type { SheetText } from '../text/en/sheet'
 
 export interface CutSheetRequest {
@@ -23,6 +24,8 @@ export interface CutSheetRequest {
   readonly result: PlanResult
   readonly display: LengthDisplay
   readonly paper: PaperName
+  /** Which sheets; the bench set when left out. */
+  readonly kinds?: readonly SheetKind[]
   /** The day as it is to be read, e.g. `14 March 2026`: core knows no clock. */
   readonly dateText: string
   readonly text: SheetText

@@ -3,6 +3,7 @@ import { coverTexts } from './en/ui/cover'
 import { canvasTexts } from './en/ui/canvas'
 import { helpTexts } from './en/ui/help'
 import { keepingTexts } from './en/ui/keeping'
+import { paperTexts } from './en/ui/paper'
 import { pourTexts } from './en/ui/pour'
 import { slabTexts } from './en/ui/slab'
 import { tableTexts } from './en/ui/table'
@@ -21,6 +22,7 @@ export const en = {
   ...helpTexts,
   ...canvasTexts,
   ...keepingTexts,
+  ...paperTexts,
 } as const
 
 export type Catalogue = typeof en

@@ -1,0 +1,26 @@
+/** Words of the paper stage: which sheets, what is taken away as files, templates, the client's picture. */
+export const paperTexts = {
+  'paper-a3': 'A3',
+  'paper-tabloid': 'Tabloid, 11 × 17 in',
+
+  'sheets-chosen': 'Sheets',
+  'sheet-kind-slab': 'Slab, to be taped before cutting',
+  'sheet-kind-cuts': 'Cuts, drawn and listed',
+  'sheet-kind-table': 'Table and resin',
+  'sheet-kind-mix': 'Pour and mix card',
+  'sheet-kind-approval': 'For the client to sign',
+  'sheet-kind-care': 'Care, for the client',
+
+  'take-away': 'Take away',
+  'take-away-note':
+    'Drawings in true size for other programs, and lists. Figures are estimates, there as here.',
+  'take-away-frame': 'Drawn from',
+  'take-away-frame-slab': 'The slab’s datum',
+  'take-away-frame-table': 'The top’s corner',
+  'take-away-svg': 'Drawing, SVG',
+  'take-away-dxf': 'Drawing, DXF in mm',
+  'take-away-cuts': 'Cuts, CSV',
+  'take-away-parts': 'Parts, CSV',
+  'take-away-json': 'All results, JSON',
+  'take-away-none': 'There is nothing to take away yet: the slab needs its edge and a table laid on it.',
+} as const
