@@ -25,6 +25,8 @@ import {
   textCorners,
 } from '../../drawing'
 import type { TableSideName } from '../schema'
+import { laidEdge } from './laidEdge'
+import { laidEndNames } from './layList'
 import { pieceLabel } from './pieceLabel'
 import { type SheetInput, sideName } from './sheetInput'
 import { SIZE } from './sheetStyle'
@@ -52,6 +54,7 @@ export function tableDrawing(input: SheetInput, box: Box): TableDrawing | null {
     widthMm: box.widthMm - 2 * DIMENSION_MM,
     heightMm: box.heightMm - 2 * DIMENSION_MM,
   }
+  if (room.widthMm <= 0 || room.heightMm <= 0) return null
   const size = { widthMm: bounds.maxX - bounds.minX, heightMm: bounds.maxY - bounds.minY }
   const scale = pickScale(size, room, input.display.system)
   if (scale === null) return null
@@ -158,12 +161,57 @@ function tableLabels(
       const place = { anchor: onSheet(view, interiorPoint(region)), region: regionOnSheet(view, region) }
       const label = pieceLabel(name, place, { taken, heavy: edges, within })
       if (label === null) continue
-      taken.push(textCorners(label.text))
+      taken.push(textCorners(label.text), ...label.leader.flatMap(linesOf))
       labels.push(...label.leader, label.text)
     }
   }
+  const ends = laidEnds(input, view)
+  const dots = ends.map(({ at }): DrawItem => endDot(at))
+  labels.push(...dots)
+  taken.push(...dots.flatMap(linesOf))
+  for (const end of ends) place(endCandidates(end))
   return labels
 }
+
+/** Dot on an end of a laid piece's sawn edge, and how far its name stands off, mm of paper. */
+const END_RADIUS_MM = 0.6
+const END_OFF_MM = [3, 5, 7] as const
+
+const endDot = (centre: Point): DrawItem => ({
+  kind: 'circle',
+  centre,
+  radiusMm: END_RADIUS_MM,
+  stroke: null,
+  fill: 'black',
+})
+
+interface LaidEnd {
+  readonly name: string
+  readonly at: Point
+}
+
+const laidEnds = ({ coverage, footprint }: SheetInput, view: DrawingView): readonly LaidEnd[] =>
+  coverage.placed.flatMap((laid) => {
+    const edge = laidEdge(laid, footprint.blank)
+    if (edge === null) return []
+    const [first, second] = laidEndNames(laid.name)
+    return [
+      { name: first, at: onSheet(view, edge.from) },
+      { name: second, at: onSheet(view, edge.to) },
+    ]
+  })
+
+const endCandidates = ({ name, at: [x, y] }: LaidEnd): readonly TextItem[] =>
+  END_OFF_MM.flatMap((off) =>
+    [
+      [0, off],
+      [0, -off],
+      [off, off],
+      [-off, off],
+      [off, -off],
+      [-off, -off],
+    ].map(([dx = 0, dy = 0]) => centredText(name, [x + dx, y + dy], { sizeMm: SIZE.note, plate: true })),
+  )
 
 /** The side's name along it, just inside. */
 function sideCandidates(side: TableSideName, input: SheetInput, view: DrawingView): readonly TextItem[] {

@@ -5,11 +5,13 @@ import {
   type DrawingScale,
   STROKES,
   columnsBlock,
+  flowBlocks,
   paragraph,
   stackBlocks,
 } from '../../drawing'
 import { pourCautions } from './cautions'
 import { drawingKey, hatchSample, lineSample, shadeSample } from './drawingKey'
+import { layBlocks } from './layList'
 import { gapBlocks, resinBlocks } from './resinSummary'
 import { SCALE_STRIP_MM, scaleStrip } from './scaleStrip'
 import { contentBox, type SheetPage } from './sheetFrame'
@@ -27,6 +29,25 @@ const WIDEST_SCALE: DrawingScale = { ratio: 200 }
  * large there as on a page of its own, else on two.
  */
 export function tablePages(input: SheetInput): readonly SheetPage[] {
+  return [...drawnPages(input), ...layPages(input)]
+}
+
+/** So many offcuts are told of beside the drawing; more of them would leave it no room. */
+const MOST_BESIDE = 2
+
+const isListApart = ({ coverage }: SheetInput): boolean => coverage.placed.length > MOST_BESIDE
+
+function layPages(input: SheetInput): readonly SheetPage[] {
+  if (!isListApart(input)) return []
+  const box = contentBox(input.paper, input.orientation)
+  return flowBlocks(layBlocks(input, box.widthMm), box.heightMm, box.heightMm).map((page) => ({
+    title: input.text.sheetLayHeading,
+    about: aboutText(input),
+    items: stackBlocks(page, box),
+  }))
+}
+
+function drawnPages(input: SheetInput): readonly SheetPage[] {
   const { text } = input
   const box = contentBox(input.paper, input.orientation)
   const notes = pourNotes(input, box.widthMm, USUAL_COLUMN)
@@ -93,7 +114,15 @@ function strip(input: SheetInput, widthMm: number, scale: DrawingScale): Block {
   return columnsBlock(
     [
       { leftMm: 0, blocks: [scaleStrip(input, scale)] },
-      { leftMm, blocks: [drawingKey(entries, rightMm), ...gapBlocks(input, rightMm), caution] },
+      {
+        leftMm,
+        blocks: [
+          drawingKey(entries, rightMm),
+          ...gapBlocks(input, rightMm),
+          ...(isListApart(input) ? [] : layBlocks(input, rightMm)),
+          caution,
+        ],
+      },
     ],
     2,
   )

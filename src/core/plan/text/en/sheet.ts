@@ -147,6 +147,21 @@ export const sheetText = {
   sheetGapSide: ({ side, depth, length }: { side: string; depth: string; length: string }) =>
     `${side}: up to ${depth} deep, along ${length}`,
   sheetGapNone: 'Nowhere along the edges.',
+  sheetLayHeading: 'Lay the offcuts in',
+  sheetLayHow:
+    'Each by the two ends of its sawn edge in the blank: along from the start of the finished table, and in from its far side. A minus lies outside it. Trim off what stands over the blank, and keep the joint to other wood.',
+  sheetLayPiece: ({
+    piece,
+    fromName,
+    from,
+    toName,
+    to,
+  }: Record<'piece' | 'fromName' | 'from' | 'toName' | 'to', string>) =>
+    `${piece}: ${fromName} at ${from}; ${toName} at ${to}.`,
+  sheetLayPlace: ({ along, across }: { along: string; across: string }) => `${along} along, ${across} in`,
+  sheetLayTurned: ({ piece }: { piece: string }) => `${piece}, turned over`,
+  sheetLayOverlap: ({ piece, area }: { piece: string; area: string }) =>
+    `${piece} lies on other wood as planned (${area}): trim it or move it before you pour.`,
   sheetKeptEdge: ({ side, least, at, mean }: { side: string; least: string; at: string; mean: string }) =>
     `${side}, live edge kept: ${least} wide at the least (${at} along), ${mean} in the mean`,
 
