@@ -346,6 +346,20 @@ const CASES: readonly Case[] = [
     'options.o1.footprint.slabId',
     ...['xMm', 'yMm', 'angleRad', 'turnedOver'].map((key) => `options.o1.footprint.pose.${key}`),
   ),
+  does(
+    commands.takeTable,
+    { ...O1, slabId: 's2', outline: { kind: 'rectangle', lengthMm: 1710, widthMm: 750 }, pose: POSE },
+    'options.o1.table.outline.lengthMm',
+    'options.o1.footprint.slabId',
+    ...['xMm', 'yMm', 'angleRad', 'turnedOver'].map((key) => `options.o1.footprint.pose.${key}`),
+  ),
+  does(commands.setCoverWishes, { ...O1, cover: { voids: 'unwelcome' } }, 'options.o1.cover.voids'),
+  does(commands.setSlabStock, { ...S1, stock: { flatteningMm: 9 } }, 'slabs.s1.stock.flatteningMm'),
+  does(
+    commands.addYardSlab,
+    { slabId: 'n', name: 'Yard', facts: {}, tape: { lengthMm: 2000, narrowestMm: 800, widestMm: null } },
+    'slabs.n',
+  ),
   does(commands.liftFootprint, O1, 'options.o1.footprint'),
   does(
     commands.setKerf,
