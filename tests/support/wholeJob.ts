@@ -30,16 +30,17 @@ export const JOBS: readonly Job[] = [
 export const MOUSE: Tapping = { leastSpacingPx: 9, zoom: 1, simplifyPhotoPx: 2 }
 export const FINGER: Tapping = { leastSpacingPx: 15, zoom: 5, simplifyPhotoPx: 2 }
 
-const photoPath = (name: string): string => fileURLToPath(new URL(`../photos/${name}.jpg`, import.meta.url))
+export const photoPath = (name: string): string =>
+  fileURLToPath(new URL(`../photos/${name}.jpg`, import.meta.url))
 
 /** The truth's own places of the marks, as a careful maker's taps. */
-function marksIn(truth: PhotoTruth): readonly Point[] {
+export function marksIn(truth: PhotoTruth): readonly Point[] {
   const reference = truth.references.find((found) => found.type === 'discs' || found.type === 'crosses')
   if (reference === undefined || !('centers_px' in reference)) throw new Error('no marks in this photo')
   return reference.centers_px
 }
 
-function tapedIn(truth: PhotoTruth): readonly (readonly [names: string, lengthMm: number])[] {
+export function tapedIn(truth: PhotoTruth): readonly (readonly [names: string, lengthMm: number])[] {
   const reference = truth.references.find((found) => 'pair_distances_mm' in found)
   if (reference === undefined || !('pair_distances_mm' in reference)) throw new Error('no distances')
   // A tape is read to the whole millimetre.
@@ -154,7 +155,11 @@ function truthAt(truth: PhotoTruth, taps: readonly Point[]): readonly Point[] {
   })
 }
 
-async function checkAgainstTruth(hand: Hand, truth: PhotoTruth, taps: readonly Point[]): Promise<void> {
+export async function checkAgainstTruth(
+  hand: Hand,
+  truth: PhotoTruth,
+  taps: readonly Point[],
+): Promise<void> {
   await hand.press(hand.page.getByText(/^Points: \d+$/).first())
   await expect.poll(async () => (await listedPoints(hand)).length).toBe(taps.length)
   const listed = await listedPoints(hand)
@@ -192,7 +197,7 @@ const figure = async (page: Page, name: RegExp): Promise<number> => {
   return Number.parseFloat((lines[at + 1] ?? '').replace(/[^\d.]/g, ''))
 }
 
-async function layTable(hand: Hand, { table }: Job): Promise<void> {
+export async function layTable(hand: Hand, { table }: Job): Promise<void> {
   await hand.press(stage(hand, /^Table/))
   await hand.type(field(hand, 'Length'), String(table.lengthMm))
   await hand.type(field(hand, 'Width'), String(table.widthMm))
@@ -204,7 +209,7 @@ async function layTable(hand: Hand, { table }: Job): Promise<void> {
     .waitFor()
 }
 
-async function fillWithOffcut(hand: Hand): Promise<void> {
+export async function fillWithOffcut(hand: Hand): Promise<void> {
   await hand.press(stage(hand, /^Cuts/))
   const before = await figure(hand.page, /^Resin/)
   expect(before).toBeGreaterThan(1)
@@ -212,10 +217,10 @@ async function fillWithOffcut(hand: Hand): Promise<void> {
   await expect.poll(() => figure(hand.page, /^Resin/)).toBeLessThan(before)
 }
 
-async function printCutSheet(hand: Hand, name: string): Promise<void> {
+export async function printCutSheet(hand: Hand, name: string): Promise<void> {
   const { page } = hand
   await hand.press(stage(hand, /^Paper/))
-  await page.getByRole('radio', { name: 'A4' }).check()
+  await hand.press(page.getByRole('radio', { name: 'A4' }))
   await page.locator('.sheet-preview svg').first().waitFor()
   const bytes = await printToPdf(page)
   savePdf(bytes, name)
