@@ -7,7 +7,6 @@ import { STAGE_NAMES, type StageName } from '../stages/stageNames'
 import { useStageMarks } from '../stages/useStageMarks'
 import { t } from '../text/t'
 import { CutsPanel } from './CutsPanel'
-import { EdgePanel } from './EdgePanel'
 import { IssueList } from './IssueList'
 import { PaperPanel } from './PaperPanel'
 import { MoreInputs } from './pour/MoreInputs'
@@ -18,6 +17,11 @@ import { useIssues, useStageIssues } from './useIssues'
 
 const PourPanel = lazy(async () => {
   const { PourPanel: loaded } = await import('./pour/PourPanel')
+  return { default: loaded }
+})
+
+const EdgePanel = lazy(async () => {
+  const { EdgePanel: loaded } = await import('./EdgePanel')
   return { default: loaded }
 })
 
@@ -34,7 +38,11 @@ const PANELS: Readonly<Record<StageName, () => React.ReactNode>> = {
   ),
   photo: PhotoPanel,
   scale: SizePanel,
-  trace: EdgePanel,
+  trace: () => (
+    <Suspense fallback={<p>{t('loading')}</p>}>
+      <EdgePanel />
+    </Suspense>
+  ),
   table: TablePanel,
   cuts: CutsPanel,
   pour: () => (
