@@ -24,7 +24,7 @@ export async function geosOffsetArea(): Promise<(regions: readonly Region[], del
   }
 }
 
-function wellKnownText(regions: readonly Region[]): string {
+export function wellKnownText(regions: readonly Region[]): string {
   const polygons = regions.map(({ outer, holes }) => {
     const rings = [outer, ...holes].map((ring) => {
       const closed = [...ring, ...ring.slice(0, 1)]

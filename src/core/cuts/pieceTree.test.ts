@@ -56,7 +56,7 @@ describe('pieceTree', () => {
   it('CUT-5 a cut that touches no wood divides nothing', () => {
     const tree = pieceTree([board], [cutAt('miss', -10)])
     expect(tree.leaves).toEqual([{ region: board, inHand: true, cutId: null }])
-    expect(tree.cuts).toEqual([{ cutId: 'miss', extentMm: null, kerfAreaMm2: 0 }])
+    expect(tree.cuts).toEqual([{ cutId: 'miss', extentMm: null, kerfAreaMm2: 0, takesAll: false }])
   })
 
   it('CUT-3 pieces and kerf are the slab for random slabs and cuts', () => {

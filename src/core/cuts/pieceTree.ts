@@ -23,6 +23,8 @@ export interface MadeCut {
   /** Where the line meets the wood that it divides, as distances from its `from`; null: it touches none. */
   readonly extentMm: readonly [number, number] | null
   readonly kerfAreaMm2: number
+  /** The blade takes all that lay beyond the line: the kerf is wider than what would fall off. */
+  readonly takesAll: boolean
 }
 
 export interface PieceTree {
@@ -44,6 +46,7 @@ export function pieceTree(wood: readonly Region<SlabPoint>[], cuts: readonly Nam
     const next: Leaf[] = []
     let kerfAreaMm2 = 0
     let extentMm: readonly [number, number] | null = null
+    let fallenCount = 0
     for (const leaf of leaves) {
       if (!isDividedBy(leaf, cut)) {
         next.push(leaf)
@@ -51,11 +54,12 @@ export function pieceTree(wood: readonly Region<SlabPoint>[], cuts: readonly Nam
       }
       const result = makeCut(leaf.region, cut)
       kerfAreaMm2 += result.kerfAreaMm2
+      fallenCount += result.waste.length
       extentMm = widerExtent(extentMm, result.extentMm)
       next.push(...childrenOf(leaf, cut, result))
     }
     leaves = next
-    made.push({ cutId: cut.id, extentMm, kerfAreaMm2 })
+    made.push({ cutId: cut.id, extentMm, kerfAreaMm2, takesAll: extentMm !== null && fallenCount === 0 })
   }
   return { leaves, cuts: made }
 }

@@ -1,4 +1,5 @@
-import { type NamedMark, type NamedCut, pieceTree, setOutCut } from '../cuts'
+import { type MadeCut, type NamedMark, type NamedCut, pieceTree, setOutCut } from '../cuts'
+import { crossedCuts } from './crossedCuts'
 import { regionsAreaMm2 } from '../geometry'
 import { namedCuts } from './footprintCuts'
 import { namedPieces } from './namedPieces'
@@ -58,16 +59,34 @@ export function optionPieces(input: PiecesInput): Found<PiecesResult> {
 function cutIssues(
   { optionId, cuts: said, pieces }: PiecesInput,
   cuts: readonly NamedCut[],
-  made: readonly { readonly cutId: string; readonly extentMm: readonly [number, number] | null }[],
+  made: readonly MadeCut[],
 ): readonly Issue[] {
-  return said.flatMap((cut, index) => {
+  const numbers = new Map(said.map(({ id }, index) => [id, String(index + 1)]))
+  const crossings = crossedCuts(said)
+  return said.flatMap((cut): readonly Issue[] => {
     if (cut.kind !== 'line') return []
     const at = ['options', optionId, 'cuts', cut.id]
-    const cutName = String(index + 1)
+    const cutName = numbers.get(cut.id) ?? ''
     if (!cuts.some(({ id }) => id === cut.id))
       return [issueOf('cut-piece-unknown', 'blocker', at, { cutName })]
-    const missed = made.find(({ cutId }) => cutId === cut.id)?.extentMm === null
     const pieceName = pieces.find(({ id }) => id === cut.pieceId)?.name ?? ''
-    return missed ? [issueOf('cut-misses-piece', 'warning', at, { cutName, pieceName })] : []
+    const done = made.find(({ cutId }) => cutId === cut.id)
+    const { kerfMm } = cut
+    return [
+      ...(done?.extentMm === null
+        ? [issueOf('cut-misses-piece', 'warning', at, { cutName, pieceName })]
+        : []),
+      ...(done?.takesAll === true
+        ? [issueOf('cut-kerf-takes-all', 'warning', at, { cutName, pieceName, kerfMm })]
+        : []),
+      ...crossings
+        .filter(({ laterId }) => laterId === cut.id)
+        .map(({ earlierId }) =>
+          issueOf('cuts-cross', 'warning', [...at, earlierId], {
+            cutName,
+            otherName: numbers.get(earlierId) ?? '',
+          }),
+        ),
+    ]
   })
 }

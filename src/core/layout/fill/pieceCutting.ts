@@ -130,5 +130,23 @@ function afterCut({ region, cuts, leftovers }: CutOut, cut: StraightCut<SlabPoin
   const [largest, ...others] = kept.toSorted((a, b) => regionAreaMm2(b) - regionAreaMm2(a))
   if (largest === undefined) return null
   const fallen = [...others, ...waste].filter((face) => regionAreaMm2(face) > LEAST_LEFTOVER_MM2)
-  return { region: largest, cuts: [...cuts, cut], leftovers: [...leftovers, ...fallen] }
+  return {
+    region: largest,
+    cuts: [...cuts, asLongAsWood(cut, extentMm)],
+    leftovers: [...leftovers, ...fallen],
+  }
+}
+
+/** The same cut drawn no farther than it meets wood. */
+function asLongAsWood(
+  cut: StraightCut<SlabPoint>,
+  extentMm: readonly [number, number] | null,
+): StraightCut<SlabPoint> {
+  const { from, to } = cut.line
+  const lengthMm = Math.hypot(to[0] - from[0], to[1] - from[1])
+  // A line a millimetre long would no longer say its direction.
+  if (extentMm === null || extentMm[1] - extentMm[0] < 1) return cut
+  const at = (mm: number): SlabPoint =>
+    slabPoint(from[0] + ((to[0] - from[0]) * mm) / lengthMm, from[1] + ((to[1] - from[1]) * mm) / lengthMm)
+  return { ...cut, line: { from: at(extentMm[0]), to: at(extentMm[1]) } }
 }
