@@ -21,7 +21,7 @@ export function crossedCuts(cuts: Option['cuts']): readonly CrossedCuts[] {
         return (
           at !== null &&
           earlier.pieceId === later.pieceId &&
-          ends.every((end) => pointDistanceMm<readonly [number, number]>(end, at) > TOUCH_MM)
+          ends.every((end) => pointDistanceMm(end, at) > TOUCH_MM)
         )
       })
       .map(({ id }) => ({ earlierId: id, laterId: later.id })),
