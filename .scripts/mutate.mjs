@@ -1,11 +1,12 @@
 // Changes one thing at a time in a folder of the core and looks whether a test of that folder notices.
-// node .scripts/mutate.mjs cuts          the whole folder; what did not change since the last run is remembered
+// node .scripts/mutate.mjs cuts             the whole folder; what did not change since the last run is remembered
+// node .scripts/mutate.mjs cuts setOutCut   one file of it
 // The report, with every survivor: reports/mutation/FOLDER.html
 import { existsSync } from 'node:fs'
 import { Stryker } from '@stryker-mutator/core'
 import { inRoot } from './root.mjs'
 
-const folder = process.argv[2] ?? ''
+const [, , folder = '', file = '**/*'] = process.argv
 if (!/^[a-z]+$/.test(folder) || !existsSync(inRoot('src', 'core', folder))) {
   console.error('Name a folder of src/core, for example: node .scripts/mutate.mjs cuts')
   process.exit(1)
@@ -17,7 +18,11 @@ const stryker = new Stryker({
   testRunner: 'vitest',
   plugins: ['@stryker-mutator/vitest-runner'],
   vitest: { configFile: 'tests/campaign/mutation.config.ts', related: false },
-  mutate: [`src/core/${folder}/**/*.ts`, `!src/core/${folder}/**/*.test.ts`, `!src/core/${folder}/index.ts`],
+  mutate: [
+    `src/core/${folder}/${file}.ts`,
+    `!src/core/${folder}/**/*.test.ts`,
+    `!src/core/${folder}/index.ts`,
+  ],
   coverageAnalysis: 'perTest',
   // Texts for developers inside thrown errors are no behaviour of the program.
   mutator: { excludedMutations: ['StringLiteral'] },
@@ -42,6 +47,7 @@ const all = found + of('Survived', 'NoCoverage')
 console.log(
   JSON.stringify({
     folder,
+    file,
     mutants: all,
     found,
     survived: all - found,

