@@ -109,4 +109,8 @@ const desk = new PourDesk(() => new PourClient())
 export const askPour = (optionId: string, task: PourTask): void => desk.ask(optionId, task)
 
 /** What the worker has answered so far, for computePlan. */
-export const KNOWN_ANSWERS: SlowAnswers = { pour: (task) => desk.answerOf(task), build: () => null }
+export const KNOWN_ANSWERS: SlowAnswers = {
+  pour: (task) => desk.answerOf(task),
+  build: () => null,
+  isDraft: false,
+}

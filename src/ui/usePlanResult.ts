@@ -4,18 +4,25 @@ import { planStore } from '../state/planStore'
 import { KNOWN_ANSWERS, pourStore } from '../state/pourDesk'
 import { sessionStore } from '../state/sessionStore'
 
-const results = new WeakMap<Plan, { readonly answered: number; readonly result: PlanResult }>()
+interface Known {
+  readonly answered: number
+  readonly isDraft: boolean
+  readonly result: PlanResult
+}
+
+const results = new WeakMap<Plan, Known>()
 
 /**
  * Every result of a plan, worked out once for each plan object (plans are never changed in place) and again when a
- * worker has answered.
+ * worker has answered. Of a running gesture's draft it leaves out what cannot keep up with a finger.
  */
 export function planResultOf(plan: Plan): PlanResult {
   const { answered } = pourStore.getState()
+  const isDraft = sessionStore.getState().draft === plan
   const known = results.get(plan)
-  if (known?.answered === answered) return known.result
-  const result = computePlan(plan, KNOWN_ANSWERS)
-  results.set(plan, { answered, result })
+  if (known?.answered === answered && known.isDraft === isDraft) return known.result
+  const result = computePlan(plan, { ...KNOWN_ANSWERS, isDraft })
+  results.set(plan, { answered, isDraft, result })
   return result
 }
 

@@ -25,6 +25,7 @@ import { type ScalePartInput, slabScalePart } from './slabScalePart'
 import { slabShape } from './slabShape'
 import { spanText } from './slabSpan'
 import { stationsShape } from './stationsShape'
+import { thicknessIssues } from './thicknessIssues'
 
 /** Results kept per part: more than the slabs and options of a long job, few enough to forget what was dragged past. */
 const SLABS_KEPT = 64
@@ -38,7 +39,8 @@ interface Figures<R> {
 /**
  * Every result of a plan; the only way to a figure.
  * @param plan schema-valid; any such plan computes without throwing
- * @param answers what slow parts are known to come to; what is not known is pending
+ * @param answers what slow parts are known to come to; what is not known is pending. A draft leaves out how sure each
+ *   option's figures are: 600 draws take longer than a frame.
  * @returns parts that are ready, blocked by named issues, or pending; the same plan gives a deep-equal result
  * Rules: PLN-1, PLN-2, PLN-3.
  */
@@ -50,6 +52,7 @@ export function computePlan(plan: Plan, answers: SlowAnswers = NO_ANSWERS): Plan
       option,
       slab: plan.slabs[index] ?? null,
       slabResult: slabs[index]?.result ?? null,
+      isDraft: answers.isDraft,
     })
     const task = figures.result.pourTask
     const poured = pouredFigures({
@@ -133,6 +136,7 @@ interface OptionInput {
   readonly option: Option
   readonly slab: Slab | null
   readonly slabResult: SlabResult | null
+  readonly isDraft: boolean
 }
 
 const footprintFigures = rememberRecent(optionFootprint, OPTIONS_KEPT)
@@ -155,7 +159,7 @@ function verdictPart({
   return ready(verdictOf(coverage, sides))
 }
 
-function optionFiguresOf({ option, slab, slabResult }: OptionInput): Figures<OptionResult> {
+function optionFiguresOf({ option, slab, slabResult, isDraft }: OptionInput): Figures<OptionResult> {
   const laid = option.footprint
   if (laid === null || slab === null || slabResult === null) {
     const code = laid === null ? 'table-not-laid' : 'table-on-missing-slab'
@@ -167,7 +171,7 @@ function optionFiguresOf({ option, slab, slabResult }: OptionInput): Figures<Opt
   if (footprint.part.state !== 'ready' || slabResult.shape.state !== 'ready') {
     return blockedOption(option.id, footprint)
   }
-  return laidOption({ option, slab, slabResult }, laid, {
+  return laidOption({ option, slab, slabResult, isDraft }, laid, {
     footprint: footprint.part.value,
     footprintIssues: footprint.issues,
     shape: slabResult.shape.value,
@@ -181,7 +185,12 @@ interface LaidTable {
 }
 
 function laidOption(
-  { option, slab, slabResult }: OptionInput & { readonly slab: Slab; readonly slabResult: SlabResult },
+  {
+    option,
+    slab,
+    slabResult,
+    isDraft,
+  }: OptionInput & { readonly slab: Slab; readonly slabResult: SlabResult },
   { pose }: NonNullable<Option['footprint']>,
   { footprint, footprintIssues, shape }: LaidTable,
 ): Figures<OptionResult> {
@@ -211,12 +220,14 @@ function laidOption(
   const { moistureFraction } = slab
   const pour = after(cast.part, (value) => pourFigures({ ...value, moistureFraction }))
   const verdict = after(coverage.part, (value) => verdictFigures({ coverage: value, sides }))
-  const accuracy = optionAccuracyPart(option, slabResult, pose, footprint, {
-    pieces: pieces.part,
-    coverage: coverage.part,
-    verdict: verdict.part,
-    resin: resin.part,
-  })
+  const accuracy: Found<OptionAccuracy | null> = isDraft
+    ? { part: { state: 'pending' }, issues: [] }
+    : optionAccuracyPart(option, slabResult, pose, footprint, {
+        pieces: pieces.part,
+        coverage: coverage.part,
+        verdict: verdict.part,
+        resin: resin.part,
+      })
   return {
     result: {
       optionId: option.id,
@@ -282,16 +293,4 @@ function blockedOption(optionId: string, { part, issues }: Found<unknown>): Figu
     },
     issues,
   }
-}
-
-/** Wood taken off both faces until they are flat and clean, mm: less than this is cutting it fine (common practice). */
-const FLATTENING_ALLOWANCE_MM = 6
-
-function thicknessIssues({ id, table }: Option, slab: Slab): readonly Issue[] {
-  if (slab.thicknessMm === null) return []
-  const leftMm = slab.thicknessMm - table.thicknessMm
-  const at = ['options', id, 'table', 'thicknessMm']
-  const values = { thicknessMm: table.thicknessMm, slabThicknessMm: slab.thicknessMm, leftMm }
-  if (leftMm < 0) return [issueOf('table-thicker-than-slab', 'warning', at, values)]
-  return leftMm < FLATTENING_ALLOWANCE_MM ? [issueOf('table-thin-allowance', 'note', at, values)] : []
 }
