@@ -18,6 +18,11 @@ const TakeAwayPart = lazy(async () => {
   return { default: loaded }
 })
 
+const TemplatePart = lazy(async () => {
+  const { TemplatePart: loaded } = await import('./paper/TemplatePart')
+  return { default: loaded }
+})
+
 /** Paper size, what will be printed, and the note on it. */
 export function PaperPanel() {
   const paper = usePaper()
@@ -45,6 +50,7 @@ export function PaperPanel() {
       <PartBoundary part={t('take-away')}>
         <Suspense fallback={<p>{t('loading')}</p>}>
           <TakeAwayPart />
+          <TemplatePart />
         </Suspense>
       </PartBoundary>
     </>

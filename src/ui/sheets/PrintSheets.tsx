@@ -48,14 +48,19 @@ export function PrintSheets({ sheets, paper, isWaiting }: PrintSheetsProps) {
   )
 }
 
+interface PrintJobProps extends Omit<PrintSheetsProps, 'isWaiting'> {
+  /** It prints instead of any other job on the page. */
+  readonly comesFirst?: boolean
+}
+
 /**
  * What goes to the printer: pages of the paper's own size, beside the program and shown in print alone. Each page hides
  * what would stand out, because content wider than the page makes the browser shrink the whole job.
  */
-export function PrintJob({ sheets, paper }: Omit<PrintSheetsProps, 'isWaiting'>) {
+export function PrintJob({ sheets, paper, comesFirst = false }: PrintJobProps) {
   const { widthMm, heightMm } = paperSize(paper, sheets[0]?.orientation)
   return createPortal(
-    <div className="print-job" aria-hidden="true">
+    <div className={comesFirst ? 'print-job print-job-first' : 'print-job'} aria-hidden="true">
       <style>{`@page { size: ${widthMm}mm ${heightMm}mm; margin: 0 }`}</style>
       {sheets.map((sheet, k) => (
         <div
@@ -78,7 +83,7 @@ export async function loadSheetFont(): Promise<void> {
 }
 
 /** The font is laid out by its own widths: it has to be there before the browser sets the pages. */
-async function printSheets(): Promise<void> {
+export async function printSheets(): Promise<void> {
   await loadSheetFont()
   window.print()
 }

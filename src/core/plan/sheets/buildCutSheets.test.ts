@@ -32,7 +32,7 @@ describe('buildCutSheets', () => {
       expect(words).toContain(`Page ${k + 1} of ${sheets.length}`)
       expect(words).toContain(`${sheet.title} · 14 March 2026`)
       expect(words).toContain('Demo, all made up · Plain table')
-      expect(words).toContain('Plain table · As drawn · Flat slab')
+      expect(words).toContain('Plain table · Flat slab')
     })
     const real = sheetsOf(sheetPlan({ plan: { invented: false } }))
     expect(wordsOfAll(real)).not.toContain('made up')

@@ -1,16 +1,20 @@
 import type { Orientation, Sheet } from '../../drawing'
+import { approvalPage, carePage } from './clientPages'
 import { listPages } from './listPages'
 import { mixPages } from './mixPages'
-import { framedSheets } from './sheetFrame'
+import { framedSheets, type SheetPage } from './sheetFrame'
 import { type CutSheetRequest, gatherSheetInput, type SheetInput } from './sheetInput'
+import { BENCH_SHEETS, SHEET_KINDS, type SheetKind } from './sheetKinds'
+import { slabCheckPage } from './slabCheckPage'
 import { type SlabPage, slabPage } from './slabPage'
 import { tablePages } from './tablePages'
 
 /**
- * The sheets that go to the saw: the slab with its cuts, the cut list, the table with its resin, the mix card.
+ * The sheets of a job: the slab with its cuts and the cut list, the slab by stations, the table with its resin, the mix
+ * card, and the client's sheets, as far as they are asked for.
  * All sheets of a job lie the same way, so that one page size serves the whole print; the slab's drawing says which.
  * @returns none while the slab's shape, the table's place or its cuts are not worked out: the plan's issues say why
- * Rules: SHT-1 to SHT-9.
+ * Rules: SHT-1 to SHT-12.
  */
 export function buildCutSheets(request: CutSheetRequest): readonly Sheet[] {
   const gathered = gatherSheetInput(request)
@@ -18,7 +22,28 @@ export function buildCutSheets(request: CutSheetRequest): readonly Sheet[] {
   const upright = laidOut({ ...gathered, orientation: 'portrait' })
   const lying = laidOut({ ...gathered, orientation: 'landscape' })
   const { input, first } = ratioOf(lying.first) <= ratioOf(upright.first) ? lying : upright
-  return framedSheets([first, ...listPages(input), ...tablePages(input), ...mixPages(input)], input)
+  const kinds = request.kinds ?? BENCH_SHEETS
+  const pages = SHEET_KINDS.filter((kind) => kinds.includes(kind)).flatMap((kind) =>
+    pagesOf(kind, input, first),
+  )
+  return framedSheets(pages, input)
+}
+
+function pagesOf(kind: SheetKind, input: SheetInput, first: SlabPage): readonly SheetPage[] {
+  switch (kind) {
+    case 'cuts':
+      return [first, ...listPages(input)]
+    case 'slab':
+      return [slabCheckPage(input)]
+    case 'table':
+      return tablePages(input)
+    case 'mix':
+      return mixPages(input)
+    case 'approval':
+      return [approvalPage(input)]
+    case 'care':
+      return [carePage(input)]
+  }
 }
 
 const laidOut = (input: SheetInput & { readonly orientation: Orientation }) => ({

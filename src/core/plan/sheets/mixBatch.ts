@@ -82,21 +82,28 @@ function partRows(input: SheetInput, { batches }: LayerPlan): readonly (readonly
   return [
     [text.sheetMixResin, ...amounts(input, partsEach.resinKg, partsEach.resinLitres)],
     [text.sheetMixHardener, ...amounts(input, partsEach.hardenerKg, partsEach.hardenerLitres)],
-    ...(dye === null
-      ? []
-      : [
-          [
-            text.sheetMixDye,
-            `${formatNumber(dye.grams, { decimals: 1 })}\u00a0g`,
-            dye.drops === null ? '' : text.sheetMixDrops({ drops: formatNumber(dye.drops) }),
-          ],
-        ]),
+    ...(dye === null ? [] : [[text.sheetMixDye, ...dyeAmounts(input, dye)]]),
   ]
+}
+
+function dyeAmounts(
+  { option, text }: SheetInput,
+  dye: { readonly grams: number; readonly drops: number | null },
+): readonly string[] {
+  if (option.resin.sheet.isExample) return [text.sheetMixLeftOut, text.sheetMixLeftOut]
+  const drops = dye.drops === null ? '' : text.sheetMixDrops({ drops: formatNumber(dye.drops) })
+  return [`${formatNumber(dye.grams, { decimals: 1 })}\u00a0g`, drops]
 }
 
 const unparted = (words: string): string => words.replaceAll(' ', '\u00a0')
 
-function amounts({ display, text }: SheetInput, kg: number | null, litres: number | null): readonly string[] {
+/** Amounts by an invented product sheet could be weighed by mistake: they stay off the paper. */
+function amounts(
+  { display, text, option }: SheetInput,
+  kg: number | null,
+  litres: number | null,
+): readonly string[] {
+  if (option.resin.sheet.isExample) return [text.sheetMixLeftOut, text.sheetMixLeftOut]
   return [
     kg === null ? text.sheetMixNotKnown : unparted(formatMass(kg, display)),
     litres === null ? text.sheetMixNotKnown : unparted(formatVolume(litres, display)),

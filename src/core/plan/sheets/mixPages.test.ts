@@ -16,7 +16,9 @@ function cardsOf(
   more: { readonly paper?: PaperName; readonly display?: LengthDisplay } = {},
 ): readonly Sheet[] {
   const { option } = sheetPlan()
-  const job = sheetPlan({ option: { resin: { ...option.resin, ...resin } } })
+  // As if the maker had typed a real sheet with the example's figures: an example's amounts are not printed.
+  const sheet = { ...option.resin.sheet, isExample: false }
+  const job = sheetPlan({ option: { resin: { ...option.resin, sheet, ...resin } } })
   return buildCutSheets({
     ...job,
     result: computePlan(job.plan, ANSWERS_ON_THE_SPOT),
@@ -62,7 +64,8 @@ describe('the mix card', () => {
     expect(cards).toContain('Readings to act on')
     expect(cards).toContain('stay clear and ventilate')
     expect(cards).toMatch(/the slab: \d+ bars/)
-    expect(cards).toContain('invented example: do not mix by this card')
+    const { sheet } = sheetPlan().option.resin
+    expect(words(cardsOf({ sheet }))).toContain('invented example: do not mix by this card')
     expect(cards).toContain('lasting skin allergy')
     const own = cardsOf({ sheet: { ...sheetPlan().option.resin.sheet, isExample: false } })
     expect(words(own)).not.toContain('invented example')

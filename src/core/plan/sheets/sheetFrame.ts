@@ -12,6 +12,7 @@ import {
 } from '../../drawing'
 import type { Plan } from '../schema'
 import type { SheetText } from '../text/en/sheet'
+import { revisionMark } from './revisionMark'
 import { MARGIN_MM, SIZE } from './sheetStyle'
 
 export interface SheetPage {
@@ -77,7 +78,8 @@ function foot(page: SheetPage, job: SheetJob, number: number, of: number): reado
   const pageText = job.text.sheetPage({ page: String(number), pages: String(of) })
   // First, so that a long name cannot push it off the sheet.
   const name = job.plan.invented ? `${job.text.sheetInvented} · ${job.plan.name}` : job.plan.name
-  const middle = `${page.title} · ${job.dateText}`
+  const mark = job.text.sheetRevision({ mark: revisionMark(job.plan) })
+  const middle = `${mark} · ${page.title} · ${job.dateText}`
   return [
     {
       kind: 'segments',

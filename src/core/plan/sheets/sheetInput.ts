@@ -48,6 +48,8 @@ export interface SheetInput extends Omit<CutSheetRequest, 'result'> {
   readonly optionSure: OptionAccuracy | null
   /** Null until a worker has answered. */
   readonly pour: PourResult | null
+  /** The finished top; null until a worker has answered. */
+  readonly topKg: number | null
   readonly length: (mm: number) => string
   readonly angle: (rad: number) => string
 }
@@ -86,6 +88,7 @@ export function gatherSheetInput(request: CutSheetRequest): Omit<SheetInput, 'or
     slabSure: valueOf(slab.accuracy),
     optionSure: valueOf(option.accuracy),
     pour: valueOf(option.pour),
+    topKg: valueOf(option.build)?.weight.topKg ?? null,
     length: (mm) => unparted(formatLength(mm, request.display)),
     angle: (rad) => formatAngle(rad),
   }

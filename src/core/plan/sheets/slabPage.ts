@@ -58,7 +58,8 @@ const heightOf = (blocks: readonly Block[]): number =>
 
 /** What every page belongs to: plan, option, slab. */
 export function aboutText({ plan, option, slab }: Pick<SheetInput, 'plan' | 'option' | 'slab'>): string {
-  return [plan.name, option.name, slab.name].filter((name) => name !== '').join(' · ')
+  const optionName = plan.options.length > 1 ? option.name : ''
+  return [plan.name, optionName, slab.name].filter((name) => name !== '').join(' · ')
 }
 
 function topBlocks(input: SheetInput, widthMm: number): readonly Block[] {

@@ -16,6 +16,7 @@ import { gapBlocks, resinBlocks } from './resinSummary'
 import { SCALE_STRIP_MM, scaleStrip } from './scaleStrip'
 import { contentBox, type SheetPage } from './sheetFrame'
 import type { SheetInput } from './sheetInput'
+import { BENCH_SHEETS } from './sheetKinds'
 import { COLUMN_AIR_MM, type ColumnStyle, LARGE_COLUMN, SIZE, USUAL_COLUMN } from './sheetStyle'
 import { aboutText } from './slabPage'
 import { tableDrawing, type TableDrawing } from './tableDrawing'
@@ -128,12 +129,21 @@ function strip(input: SheetInput, widthMm: number, scale: DrawingScale): Block {
   )
 }
 
+/** The dangers of the pour are said once: on the mix card where it is printed, else here. */
+function cautionsFor(input: SheetInput, widthMm: number, style: ColumnStyle): readonly Block[] {
+  const { kinds = BENCH_SHEETS, pour, text } = input
+  if (!kinds.includes('mix') || pour === null || pour.heat === null) {
+    return pourCautions(text, widthMm, style)
+  }
+  return [paragraph(text.sheetPourSeeCard, { sizeMm: style.bodyMm, weight: 'bold', widthMm })]
+}
+
 function pourNotes(input: SheetInput, widthMm: number, style: ColumnStyle): Block {
   const columnMm = (widthMm - COLUMN_AIR_MM) / 2
   return columnsBlock(
     [
       { leftMm: 0, blocks: resinBlocks(input, columnMm, style) },
-      { leftMm: columnMm + COLUMN_AIR_MM, blocks: pourCautions(input.text, columnMm, style) },
+      { leftMm: columnMm + COLUMN_AIR_MM, blocks: cautionsFor(input, columnMm, style) },
     ],
     0,
   )

@@ -1,3 +1,4 @@
+import { benchSheetTexts } from './benchSheets'
 import { mixSheetTexts } from './mixSheet'
 
 /** Words of the printed sheets. Values are ready as text, in the units shown. */
@@ -141,6 +142,7 @@ export const sheetText = {
   sheetResinNone: 'Nothing to fill: no resin is needed for gaps or voids.',
   sheetResinEstimate:
     'An estimate: edges and voids are taken as standing square through the slab. A sloping edge or an undercut void takes more or less. Look at the underside before you order.',
+  ...benchSheetTexts,
   ...mixSheetTexts,
   sheetResinBlocked: 'The resin cannot be worked out yet: the plan says why.',
   sheetGapsHeading: 'Where wood is short',

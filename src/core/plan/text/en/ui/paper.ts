@@ -23,4 +23,19 @@ export const paperTexts = {
   'take-away-parts': 'Parts, CSV',
   'take-away-json': 'All results, JSON',
   'take-away-none': 'There is nothing to take away yet: the slab needs its edge and a table laid on it.',
+
+  template: 'Full-size template',
+  'template-note':
+    'Pages in true size, to be taped together by their crosses. Leave the lengths empty for all of it.',
+  'template-frame': 'Measured from',
+  'template-frame-slab': 'The slab’s datum',
+  'template-frame-table': 'The top’s corner',
+  'template-from': 'From',
+  'template-to': 'To',
+  'template-lay-out': 'Lay out the pages',
+  'template-print': 'Print the template',
+  'template-put-away': 'Put it away',
+  'template-none': 'Nothing lies in that stretch.',
+  'template-pages': ({ pages }: { pages: string }) =>
+    `Pages: ${pages}. Until it is put away, the template is what prints.`,
 } as const
