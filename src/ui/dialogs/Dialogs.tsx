@@ -1,11 +1,14 @@
 import { lazy, Suspense } from 'react'
 import { useStore } from 'zustand'
 import { PartBoundary } from '../errors/PartBoundary'
-import { t } from '../text/t'
+import { t, withTexts } from '../text/t'
 import { ask, showDialog, uiStore } from '../uiStore'
 import { QuestionDialog } from './QuestionDialog'
 
-const HelpDialog = lazy(async () => ({ default: (await import('./HelpDialog')).HelpDialog }))
+const HelpDialog = lazy(async () => {
+  const { HelpDialog: loaded } = await withTexts(import('./HelpDialog'), import('../text/helpTexts'))
+  return { default: loaded }
+})
 const JobsDialog = lazy(async () => ({ default: (await import('./JobsDialog')).JobsDialog }))
 const VersionsDialog = lazy(async () => ({ default: (await import('./VersionsDialog')).VersionsDialog }))
 

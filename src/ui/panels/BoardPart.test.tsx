@@ -3,10 +3,11 @@ import { cleanup, render, screen } from '@testing-library/react'
 import userEvent from '@testing-library/user-event'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import demo from '../../../demo-data/library-table/plan.json'
-import { parsePlan, type Slab } from '../../core/plan'
+import { en, parsePlan, type Slab } from '../../core/plan'
 import { readPreferences } from '../../state/preferences'
 import { planStore, showPlan } from '../../state/planStore'
 import { lookAtPlan, sessionStore } from '../../state/sessionStore'
+import { bringTexts } from '../text/t'
 import { BoardPart } from './BoardPart'
 import { RulePart } from './RulePart'
 
@@ -24,6 +25,7 @@ const box = (name: string) => screen.getByRole<HTMLInputElement>('textbox', { na
 const tapCorners = () => screen.getByRole<HTMLButtonElement>('button', { name: 'Tap its four corners' })
 
 beforeEach(() => {
+  bringTexts(en)
   sessionStore.setState({ display: { system: 'mm' }, ownBoards: [] })
   const slab = demoSlab()
   render(<BoardPart slab={slab} scale={null} />)

@@ -1,56 +1,66 @@
-import { lazy, Suspense } from 'react'
+import { lazy, Suspense, useEffect } from 'react'
 import { useStore } from 'zustand'
 import { sessionStore } from '../../state/sessionStore'
 import { PartBoundary } from '../errors/PartBoundary'
 import { goToStage } from '../stages/goToStage'
 import { STAGE_NAMES, type StageName } from '../stages/stageNames'
 import { useStageMarks } from '../stages/useStageMarks'
-import { t } from '../text/t'
-import { CutsPanel } from './CutsPanel'
+import { t, withTexts } from '../text/t'
 import { IssueList } from './IssueList'
-import { PaperPanel } from './PaperPanel'
 import { MoreInputs } from './pour/MoreInputs'
-import { PhotoPanel } from './PhotoPanel'
-import { SizePanel } from './SizePanel'
 import { TablePanel } from './TablePanel'
 import { useIssues, useStageIssues } from './useIssues'
 
-const PourPanel = lazy(async () => {
-  const { PourPanel: loaded } = await import('./pour/PourPanel')
-  return { default: loaded }
-})
+/** Each stage's panel comes when it is first wanted; the table's is there at once, with its answer. */
+const LATER = {
+  slabs: async () => {
+    const { SlabsPanel } = await withTexts(import('./cover/SlabsPanel'), import('../text/coverTexts'))
+    return { default: SlabsPanel }
+  },
+  photo: async () => {
+    const { PhotoPanel } = await withTexts(import('./PhotoPanel'), import('../text/slabTexts'))
+    return { default: PhotoPanel }
+  },
+  scale: async () => {
+    const { SizePanel } = await withTexts(import('./SizePanel'), import('../text/slabTexts'))
+    return { default: SizePanel }
+  },
+  trace: async () => {
+    const { EdgePanel } = await withTexts(import('./EdgePanel'), import('../text/slabTexts'))
+    return { default: EdgePanel }
+  },
+  cuts: async () => ({ default: (await import('./CutsPanel')).CutsPanel }),
+  pour: async () => {
+    const { PourPanel } = await withTexts(import('./pour/PourPanel'), import('../text/pourTexts'))
+    return { default: PourPanel }
+  },
+  paper: async () => {
+    const { PaperPanel } = await withTexts(import('./PaperPanel'), import('../text/paperTexts'))
+    return { default: PaperPanel }
+  },
+} as const
 
-const EdgePanel = lazy(async () => {
-  const { EdgePanel: loaded } = await import('./EdgePanel')
-  return { default: loaded }
-})
-
-const SlabsPanel = lazy(async () => {
-  const { SlabsPanel: loaded } = await import('./cover/SlabsPanel')
-  return { default: loaded }
-})
-
-const PANELS: Readonly<Record<StageName, () => React.ReactNode>> = {
-  slabs: () => (
-    <Suspense fallback={<p>{t('loading')}</p>}>
-      <SlabsPanel />
-    </Suspense>
-  ),
-  photo: PhotoPanel,
-  scale: SizePanel,
-  trace: () => (
-    <Suspense fallback={<p>{t('loading')}</p>}>
-      <EdgePanel />
-    </Suspense>
-  ),
+const PANELS: Readonly<Record<StageName, React.ComponentType>> = {
+  slabs: lazy(LATER.slabs),
+  photo: lazy(LATER.photo),
+  scale: lazy(LATER.scale),
+  trace: lazy(LATER.trace),
   table: TablePanel,
-  cuts: CutsPanel,
-  pour: () => (
-    <Suspense fallback={<p>{t('loading')}</p>}>
-      <PourPanel />
-    </Suspense>
-  ),
-  paper: PaperPanel,
+  cuts: lazy(LATER.cuts),
+  pour: lazy(LATER.pour),
+  paper: lazy(LATER.paper),
+}
+
+/** Once the first view is up the others are fetched, so that a stage opens at a touch. */
+const FETCH_AFTER_MS = 1500
+
+function useOtherPanels(): void {
+  useEffect(() => {
+    const timer = setTimeout(() => {
+      for (const fetchPanel of Object.values(LATER)) void fetchPanel()
+    }, FETCH_AFTER_MS)
+    return () => clearTimeout(timer)
+  }, [])
 }
 
 /** Paper gathers what is open anywhere; the other stages show their own. */
@@ -95,6 +105,7 @@ function GoOn({ stage }: { readonly stage: StageName }) {
 export function StagePanel() {
   const stage = useStore(sessionStore, (session) => session.stage)
   const Panel = PANELS[stage]
+  useOtherPanels()
   return (
     <div className="stage-panel" key={stage}>
       <div className="panel-head">
@@ -103,7 +114,9 @@ export function StagePanel() {
       </div>
       <PartBoundary part={t(`stage-${stage}`)}>
         <StageIssues stage={stage} />
-        <Panel />
+        <Suspense fallback={<p>{t('loading')}</p>}>
+          <Panel />
+        </Suspense>
         <GoOn stage={stage} />
       </PartBoundary>
     </div>

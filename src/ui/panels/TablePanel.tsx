@@ -13,7 +13,7 @@ import { run } from '../../state/run'
 import { sessionStore } from '../../state/sessionStore'
 import { ChoiceGroup } from '../fields/ChoiceGroup'
 import { LengthField } from '../fields/LengthField'
-import { t } from '../text/t'
+import { t, withTexts } from '../text/t'
 import { useOption, useSlab } from '../useActive'
 import { usePlanResult } from '../usePlanResult'
 import { CoverPart } from './CoverPart'
@@ -22,7 +22,7 @@ import { PoseFields } from './PoseFields'
 import { TableSidesPart } from './TableSidesPart'
 
 const CoverTools = lazy(async () => {
-  const { CoverTools: loaded } = await import('./cover/CoverTools')
+  const { CoverTools: loaded } = await withTexts(import('./cover/CoverTools'), import('../text/coverTexts'))
   return { default: loaded }
 })
 

@@ -54,12 +54,13 @@ describe('the panel of inputs and results', () => {
     }
   })
 
-  it('names a taped distance that does not fit, in its row, and lets go of it when it is right again', () => {
+  it('names a taped distance that does not fit, in its row, and lets go of it when it is right again', async () => {
     const [slab] = plan().slabs
     const [distance] = slab?.tapedDistances ?? []
     if (slab === undefined || distance === undefined) throw new Error('the demo has no distances')
     goToStage('scale')
     renderSheet()
+    await screen.findByRole('radio', { name: /Taped distances/ })
     expect(document.querySelectorAll('tr[data-wrong]')).toHaveLength(0)
     cleanup()
     run(setTapedDistance, {

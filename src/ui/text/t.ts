@@ -1,4 +1,5 @@
-import { type Catalogue, en } from '../../core/plan'
+import { type Catalogue, textsAtOnce } from '../../core/plan'
+import { InvariantError } from '../../core/units'
 
 export type TextKey = keyof Catalogue
 
@@ -7,17 +8,40 @@ type ValuesOf<K extends TextKey> = Catalogue[K] extends (values: infer V) => str
 /** Keys of the sentences that need no values: labels, headings. */
 export type PlainKey = { [K in TextKey]: Catalogue[K] extends string ? K : never }[TextKey]
 
+type Entry = string | ((values: never) => string)
+
+const texts = new Map<string, Entry>(Object.entries(textsAtOnce))
+
+/** Adds the words of a part that comes later. */
+export function bringTexts(later: Partial<Catalogue>): void {
+  for (const [key, entry] of Object.entries(later)) texts.set(key, entry)
+}
+
+/**
+ * A part of the screen and its words, fetched together.
+ * @param words a module of this folder; see core/plan/text
+ */
+export async function withTexts<P>(
+  part: Promise<P>,
+  words: Promise<{ readonly texts: Partial<Catalogue> }>,
+): Promise<P> {
+  const [loaded, { texts: later }] = await Promise.all([part, words])
+  bringTexts(later)
+  return loaded
+}
+
 /**
  * A text of the catalogue.
  * @param key     its name
  * @param values  what it speaks of, ready as text (formatted in the units shown); none for plain texts
+ * @throws InvariantError when the part of the screen that it belongs to came without its words
  */
 export function t<K extends TextKey>(key: K, ...values: ValuesOf<K>): string {
-  const entry: string | ((values: never) => string) = en[key]
-  // The signature above has already matched the values to this very key; the union of all entries forgets that.
+  const entry = texts.get(key)
+  if (entry === undefined) throw new InvariantError('a text is not there yet', { key })
+  // The signature above has already matched the values to this very key; the map of all entries forgets that.
   return typeof entry === 'string' ? entry : entry(values[0] as never)
 }
 
 /** Whether a key that was made from data names a plain text of the catalogue. */
-export const isTextKey = (key: string): key is PlainKey =>
-  typeof Object.entries(en).find(([name]) => name === key)?.[1] === 'string'
+export const isTextKey = (key: string): key is PlainKey => typeof texts.get(key) === 'string'

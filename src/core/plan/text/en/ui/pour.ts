@@ -2,7 +2,6 @@
 export const pourTexts = {
   'pour-none': 'There is nothing to pour: wood fills the form.',
   'pour-not-yet': 'The pour follows once the table lies on the slab and its gaps are known.',
-  'pour-notes': ({ count }: { count: number }) => `Worth knowing (${count})`,
   'pour-working': 'Working out the pour …',
   'pour-old': 'These are the figures from before your last change; the new ones are on their way.',
   'pour-heat-missing':

@@ -168,7 +168,4 @@ export const slabTexts = {
   'edge-point-along': 'Along the datum',
   'edge-point-off': 'Off the datum',
   'edge-point-delete': 'Delete point',
-
-  'objects-title': ({ count }: { count: string }) => `All that is on the slab (${count})`,
-  'object-in-gap': ({ name }: { name: string }) => `Offcut ${name}, in the gap`,
 } as const

@@ -1,0 +1,16 @@
+import { commandTexts } from './en/commands'
+import { canvasTexts } from './en/ui/canvas'
+import { keepingTexts } from './en/ui/keeping'
+import { tableTexts } from './en/ui/table'
+import { traceTexts } from './en/ui/trace'
+import { workbenchTexts } from './en/ui/workbench'
+
+/** The texts that the first view may need; the others come with the parts that use them. */
+export const textsAtOnce = {
+  ...commandTexts,
+  ...workbenchTexts,
+  ...tableTexts,
+  ...traceTexts,
+  ...canvasTexts,
+  ...keepingTexts,
+} as const

@@ -1,0 +1,1 @@
+export { coverTexts as texts } from '../../core/plan'

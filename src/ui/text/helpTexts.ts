@@ -1,0 +1,1 @@
+export { helpTexts as texts } from '../../core/plan'

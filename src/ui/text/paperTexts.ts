@@ -1,0 +1,1 @@
+export { paperTexts as texts } from '../../core/plan'

@@ -1,0 +1,1 @@
+export { pourTexts as texts } from '../../core/plan'

@@ -1,0 +1,1 @@
+export { slabTexts as texts } from '../../core/plan'
