@@ -18,6 +18,11 @@ const TakeAwayPart = lazy(async () => {
   return { default: loaded }
 })
 
+const ClientPicture = lazy(async () => {
+  const { ClientPicture: loaded } = await import('../picture')
+  return { default: loaded }
+})
+
 const TemplatePart = lazy(async () => {
   const { TemplatePart: loaded } = await import('./paper/TemplatePart')
   return { default: loaded }
@@ -49,6 +54,7 @@ export function PaperPanel() {
       <p className="note">{t('paper-check-bar')}</p>
       <PartBoundary part={t('take-away')}>
         <Suspense fallback={<p>{t('loading')}</p>}>
+          <ClientPicture />
           <TakeAwayPart />
           <TemplatePart />
         </Suspense>

@@ -38,4 +38,17 @@ export const paperTexts = {
   'template-none': 'Nothing lies in that stretch.',
   'template-pages': ({ pages }: { pages: string }) =>
     `Pages: ${pages}. Until it is put away, the template is what prints.`,
+
+  picture: 'Picture for the client',
+  'picture-impression': 'An impression: wood and resin will differ from it in colour, grain and depth.',
+  'picture-resin': 'Resin',
+  'picture-clear': 'Clear',
+  'picture-tinted': 'Tinted',
+  'picture-opaque': 'Opaque',
+  'picture-pearl': 'Pearl',
+  'picture-colour': 'Colour',
+  'picture-together': 'All options together, up to three',
+  'picture-screen': 'PNG for the screen',
+  'picture-print': 'PNG for print',
+  'picture-failed': 'The picture could not be drawn: the photo is not here, or its worker stopped.',
 } as const

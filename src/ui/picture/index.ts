@@ -1,0 +1,1 @@
+export { ClientPicture } from './ClientPicture'
