@@ -1,4 +1,4 @@
-import { parsePlan, type Plan, readPlanText } from '../core/plan'
+import type { Plan } from '../core/plan'
 import { InvariantError, problem, type Result } from '../core/units'
 import { importPhoto } from './importPhoto'
 import { adoptPlan, type OpenedPlan } from './plans'
@@ -28,7 +28,8 @@ async function fetched(url: URL): Promise<Result<Blob>> {
 }
 
 /** Our own file: what it lacks is our bug. */
-function demoPlan(text: string): Plan {
+async function demoPlan(text: string): Promise<Plan> {
+  const { parsePlan, readPlanText } = await import('./planReader')
   const json = readPlanText(text)
   const parsed = json.ok ? parsePlan(json.value) : json
   if (!parsed.ok) throw new InvariantError('demo plan unreadable', { ...parsed.problem })
@@ -49,7 +50,7 @@ export async function loadDemo(name: DemoName): Promise<Result<OpenedPlan>> {
   const [planFile, photoFile] = [await fetched(DEMOS[name].plan), await fetched(DEMOS[name].photo)]
   if (!planFile.ok) return planFile
   if (!photoFile.ok) return photoFile
-  const plan = demoPlan(await planFile.value.text())
+  const plan = await demoPlan(await planFile.value.text())
   const { hash, fileName } = photoOf(plan)
   const imported = await importPhoto(photoFile.value, fileName)
   if (!imported.ok) return imported

@@ -1,4 +1,4 @@
-import { blankPlan, parsePlan, type LostPart, type Plan } from '../core/plan'
+import { blankPlan, type LostPart, type Plan } from '../core/plan'
 import { ok, problem, type Result } from '../core/units'
 import { asCopy } from './asCopy'
 import { flush, keepMineAsCopy } from './autosave'
@@ -51,6 +51,7 @@ async function putMendedOnBench(storage: PlanStorage, stored: StoredPlan, opened
 async function openStored(storage: PlanStorage, id: string): Promise<Result<OpenedPlan>> {
   const stored = await storage.readPlan(id)
   if (stored === null) return problem('plan-not-stored')
+  const { parsePlan } = await import('./planReader')
   const parsed = parsePlan(stored.plan)
   if (!parsed.ok) return parsed
   if (parsed.value.lost.length > 0) await putMendedOnBench(storage, stored, parsed.value)

@@ -1,4 +1,4 @@
-import { parsePlan, type Plan } from '../core/plan'
+import type { Plan } from '../core/plan'
 import { asCopy } from './asCopy'
 import type { PlanStorage, SaveOutcome } from './planStorage'
 import { setNotice } from './sessionStore'
@@ -59,6 +59,7 @@ function noteAt(key: string): UnsavedNote | null {
 }
 
 async function save(storage: PlanStorage, { plan, revision }: UnsavedNote): Promise<SaveOutcome['kind']> {
+  const { parsePlan } = await import('./planReader')
   const parsed = parsePlan(plan)
   if (!parsed.ok) {
     const original = new Blob([JSON.stringify(plan)], { type: 'application/json' })

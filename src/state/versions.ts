@@ -1,4 +1,4 @@
-import { parsePlan, type Plan } from '../core/plan'
+import type { Plan } from '../core/plan'
 import { flush } from './autosave'
 import { goBackTo } from './commands'
 import { planStore } from './planStore'
@@ -19,6 +19,7 @@ export async function listVersions(): Promise<readonly ListedVersion[]> {
   await flush()
   const { plan } = planStore.getState()
   const versions = await (await planStorage()).listVersions(plan.id)
+  const { parsePlan } = await import('./planReader')
   return versions.flatMap((version) => {
     const parsed = parsePlan(version.plan)
     if (!parsed.ok) return []

@@ -1,14 +1,7 @@
 import { blankCosts, blankForm, blankRoom, blankShop, blankStanding, blankWood } from './blankBuild'
 import { EXAMPLE_SHEETS, USUAL_CLEARANCE_MM } from '../resin'
-import {
-  PLAN_VERSION,
-  type Cut,
-  type Option,
-  type Photo,
-  type Plan,
-  type Slab,
-  type TableSideName,
-} from './schema'
+import { PLAN_VERSION } from './planLimits'
+import type { Cut, Option, Photo, Plan, Slab, TableSideName } from './schema'
 import { defaultNames } from './text/en/names'
 
 /** What a new slab and a new table start with, until the maker says otherwise. Common practice, no source. */

@@ -1,5 +1,6 @@
 export type { Cut, Option, Photo, Plan, Slab, Table, TableSideName, Trace } from './schema'
-export { GREATEST_LENGTH_MM, PLAN_VERSION, planSchema } from './schema'
+export { GREATEST_LENGTH_MM, PLAN_VERSION } from './planLimits'
+export { planSchema } from './schema'
 export {
   STARTING_VALUES,
   blankOption,
@@ -35,11 +36,14 @@ export type {
 export type { BuildTask } from './build/buildTask'
 export { blankCosts, blankForm, blankRoom, blankShop, blankStanding, blankWood } from './blankBuild'
 export { buildWords } from './text/en/buildWords'
+export { formTexts } from './text/en/ui/form'
+export { priceTexts } from './text/en/ui/price'
 export { pourCalendar } from './pour/pourCalendar'
 export type { PourTask } from './pour/pourTask'
 export { USUAL_WOOD_KG_PER_M3 } from './pour/pourTask'
 export type { SlowAnswers } from './pour/slowAnswers'
 export { ANSWERS_ON_THE_SPOT, NO_ANSWERS } from './pour/slowAnswers'
+export { dayText } from './dayText'
 export { civilDay, clockText, hourText } from './hourText'
 export { parseHour } from './parseHour'
 export { verdictSentence } from './verdictSentence'

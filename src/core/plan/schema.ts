@@ -3,15 +3,10 @@ import type { PxPoint, SlabPoint, TablePoint } from '../geometry'
 import { coverWishes, slabStock } from './coverSchema'
 import { formChoice, standing } from './formSchema'
 import { optionCosts, shop } from './quoteSchema'
+import { GREATEST_LENGTH_MM, PLAN_VERSION } from './planLimits'
 import { resinChoice } from './resinSchema'
 import { clientRoom, slabWood } from './woodSchema'
-import { traceMeaning, traceOrigin } from './traceSchema'
-
-/** The version that this program writes. Older ones are migrated first (migrations/), newer ones are refused. */
-export const PLAN_VERSION = 1
-
-/** Greatest length that a plan may state, mm. Longer than any slab or table; keeps every figure finite. */
-export const GREATEST_LENGTH_MM = 20_000
+import { slabEdges, traceMeaning, traceOrigin } from './traceSchema'
 
 const id = z.string().check(z.regex(/^[A-Za-z0-9_-]{1,64}$/))
 const shortText = z.string().check(z.maxLength(200))
@@ -140,6 +135,8 @@ const slab = z.strictObject({
   flatness,
   stock: slabStock,
   wood: slabWood,
+  /** Left out: upright, top up. */
+  edges: z.optional(slabEdges),
   capture,
 })
 

@@ -1,5 +1,5 @@
 import type { Result } from '../../units'
-import { PLAN_VERSION } from '../schema'
+import { PLAN_VERSION } from '../planLimits'
 import { MIGRATIONS } from './migrationList'
 import { runMigrations } from './runMigrations'
 
