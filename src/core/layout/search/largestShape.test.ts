@@ -66,6 +66,7 @@ describe('largestShape by a factor', () => {
       finishedRing({ kind: 'rounded', lengthMm: 1800, widthMm: 700, cornerRadiusMm: 80 }),
       boatRing(2000, 800, 500),
       boatRing(1800, 700, 0),
+      finishedRing({ kind: 'oval', lengthMm: 900, widthMm: 900 }),
     ]
     for (const outline of outlines) {
       const { growth, pose, bound, isDone } = solved({ wood, outline })

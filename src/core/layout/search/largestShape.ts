@@ -252,7 +252,9 @@ class ShapeSearch {
 
   #better(from: GrownPose, stepMm: number, armMm: number): GrownPose | null {
     let best: GrownPose | null = null
-    for (const [dx, dy, turn] of STEPS) {
+    // A round outline is told unturned: its drawn corners would lie elsewhere after a turn.
+    const steps = this.#facts.symmetry === 'any-turn' ? STRAIGHT_STEPS : STEPS
+    for (const [dx, dy, turn] of steps) {
       const middle = {
         xMm: from.middle.xMm + dx * stepMm,
         yMm: from.middle.yMm + dy * stepMm,
@@ -275,3 +277,4 @@ const TRITS = [-1, 0, 1]
 const STEPS = TRITS.flatMap((dx) =>
   TRITS.flatMap((dy) => TRITS.map((turn) => [dx, dy, turn] as const)),
 ).filter(([dx, dy, turn]) => dx !== 0 || dy !== 0 || turn !== 0)
+const STRAIGHT_STEPS = STEPS.filter(([, , turn]) => turn === 0)

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { flatOption, flatPlan, flatSlab } from '../../../../tests/support/flatPlan'
 import { coverSearch, type CoverTask, type LargestShape, type SearchState } from '../../layout'
-import { slabPoint } from '../../geometry'
+import { regionsAreaMm2, slabPoint } from '../../geometry'
 import { blankStationSlab } from '../blankPlan'
 import { computePlan } from '../computePlan'
 import type { Option, Slab } from '../schema'
@@ -110,6 +110,23 @@ describe('the answer of one slab', () => {
     const unwelcome = { ...option, cover: { ...option.cover, voids: 'unwelcome' as const } }
     expect(woodToSearch(subject)[0]?.outer).toEqual(subject.shape.outline)
     expect(woodToSearch({ ...subject, option: unwelcome })).toEqual(subject.shape.wood)
+  })
+
+  it('CHO-3 never counts bark as wood, however welcome voids are: 900 × 2200 less 100 × 100 mm, by hand', () => {
+    const subject = subjectOf(flatOption(1000, 500, AT))
+    const ring = [
+      [1000, 0],
+      [1100, 0],
+      [1100, 100],
+      [1000, 100],
+    ].map(([x = 0, y = 0]) => slabPoint(x, y))
+    const inclusion = { name: 'B1', traceId: 'bark', ring, depthMm: null, areaMm2: 10_000 }
+    const area = (kind: 'bark' | 'void'): number =>
+      regionsAreaMm2(
+        woodToSearch({ ...subject, shape: { ...subject.shape, voids: [{ ...inclusion, kind }] } }),
+      )
+    expect(area('void')).toBeCloseTo(subject.shape.grossAreaMm2, 0)
+    expect(area('bark')).toBeCloseTo(subject.shape.grossAreaMm2 - 10_000, 0)
   })
 
   it('CHO-5 turns down a slab that is too thin once flat, whatever its size', () => {

@@ -1,4 +1,11 @@
-import { type Region, ringBounds, type Ring, type SlabPoint, type TablePoint } from '../../geometry'
+import {
+  type Region,
+  ringBounds,
+  type Ring,
+  type SlabPoint,
+  subtractRegions,
+  type TablePoint,
+} from '../../geometry'
 import {
   type CoverTask,
   finishedRing,
@@ -38,10 +45,12 @@ export function sizeOf(outline: TableOutline): TableSize {
   return { lengthMm: maxX - minX, widthMm: maxY - minY }
 }
 
-/** Slab with its voids filled: resin in them is as good as wood where the maker says so. */
-const solidRegions = ({ outline }: SlabShapeResult): readonly Region<SlabPoint>[] => [
-  { outer: outline, holes: [] },
-]
+/** Slab with its voids filled: resin in them is as good as wood where the maker says so. Bark never is: it is dug out. */
+function solidRegions({ outline, voids }: SlabShapeResult): readonly Region<SlabPoint>[] {
+  const bark = voids.filter(({ kind }) => kind === 'bark').map(({ ring }) => ({ outer: ring, holes: [] }))
+  const solid = [{ outer: outline, holes: [] }]
+  return bark.length === 0 ? solid : subtractRegions(solid, bark)
+}
 
 /** What counts as wood, as wide as it will be at the pour. Rules: CHO-2, CHO-3. */
 export function woodToSearch({ option, slab, shape }: CoverSubject): readonly Region<SlabPoint>[] {
