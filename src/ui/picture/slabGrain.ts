@@ -2,8 +2,8 @@ import { ringBounds } from '../../core/geometry'
 import { rectifyingTransform, type SlabWindow } from '../../core/photo'
 import type { PlanResult, Slab } from '../../core/plan'
 import { getPhotoBytes } from '../../state/planFiles'
-import { photoClient } from '../photoClient'
 import { readyValue } from '../readyValue'
+import { withPictureClient } from './pictureClient'
 
 /** The slab from straight above, and where it lies in the slab's frame. */
 export interface SlabGrain {
@@ -31,12 +31,14 @@ export async function slabGrain(
   const { minX, minY, maxX, maxY } = ringBounds(shape.outline)
   const perPx = Math.max(mmPerPx, (maxX - minX) / MOST_PX, (maxY - minY) / MOST_PX)
   const window = { minXMm: minX, minYMm: minY, maxXMm: maxX, maxYMm: maxY, mmPerPx: perPx }
-  const client = photoClient()
-  if (!client.isOpen(hash)) {
-    const bytes = await getPhotoBytes(hash)
-    if (bytes === null) return null
-    await client.open(hash, bytes)
-  }
-  const bitmap = await client.rectify(hash, rectifyingTransform(scale.frame, window), { signal })
-  return { bitmap, window }
+  return withPictureClient(async (client) => {
+    if (signal.aborted) return null
+    if (!client.isOpen(hash)) {
+      const bytes = await getPhotoBytes(hash)
+      if (bytes === null) return null
+      await client.open(hash, bytes)
+    }
+    const bitmap = await client.rectify(hash, rectifyingTransform(scale.frame, window), { signal })
+    return { bitmap, window }
+  })
 }

@@ -14,7 +14,7 @@ import { tablePages } from './tablePages'
  * card, and the client's sheets, as far as they are asked for.
  * All sheets of a job lie the same way, so that one page size serves the whole print; the slab's drawing says which.
  * @returns none while the slab's shape, the table's place or its cuts are not worked out: the plan's issues say why
- * Rules: SHT-1 to SHT-12.
+ * Rules: SHT-1 to SHT-13.
  */
 export function buildCutSheets(request: CutSheetRequest): readonly Sheet[] {
   const gathered = gatherSheetInput(request)

@@ -4,6 +4,7 @@ import type { LayerPlan, PourHeat, ReadingAction } from '../../resin'
 import { civilDay, hourText } from '../hourText'
 import { pourCautions } from './cautions'
 import { batchBlock } from './mixBatch'
+import { resinBlocks } from './resinSummary'
 import { contentBox, type SheetPage } from './sheetFrame'
 import type { SheetInput } from './sheetInput'
 import { COLUMN_AIR_MM, SIZE, USUAL_COLUMN } from './sheetStyle'
@@ -23,6 +24,7 @@ export function mixPages(input: SheetInput): readonly SheetPage[] {
     ...headBlocks(input, box.widthMm),
     ...heat.layers.flatMap((layer, index) => layerBlocks({ input, heat, layer, index }, box.widthMm)),
     endBlock(input, heat, box.widthMm),
+    ...cautionBlocks(input, box.widthMm),
   ]
   return flowBlocks(blocks, box.heightMm, box.heightMm).map((page, k) => ({
     title: k === 0 ? text.sheetTitleMix : text.sheetContinued({ title: text.sheetTitleMix }),
@@ -126,23 +128,41 @@ function layerWords({ input, heat, layer, index }: LayerOnPaper): string {
   ].join(' ')
 }
 
-/** What holds for the whole cast: readings, bars, what comes after, and what can hurt. */
+/** What holds for the whole cast: what to mix, readings, bars, what comes after. */
 function endBlock(input: SheetInput, heat: PourHeat, widthMm: number): Block {
   const columnMm = (widthMm - COLUMN_AIR_MM) / 2
   return columnsBlock(
     [
+      { leftMm: 0, blocks: resinBlocks(input, columnMm, USUAL_COLUMN) },
       {
-        leftMm: 0,
+        leftMm: columnMm + COLUMN_AIR_MM,
         blocks: [
           ...listed(input.text.sheetMixReadings, readingWords(input, heat), columnMm),
           ...listed(input.text.sheetMixHold, holdWords(input), columnMm),
           ...listed(input.text.sheetMixAfter, afterWords(input, heat), columnMm),
         ],
       },
-      { leftMm: columnMm + COLUMN_AIR_MM, blocks: pourCautions(input.text, columnMm, USUAL_COLUMN) },
     ],
     8,
   )
+}
+
+/** What can hurt, in two columns under its heading. */
+function cautionBlocks({ text }: SheetInput, widthMm: number): readonly Block[] {
+  const columnMm = (widthMm - COLUMN_AIR_MM) / 2
+  const [heading, ...cautions] = pourCautions(text, columnMm, USUAL_COLUMN)
+  if (heading === undefined) return []
+  const half = Math.ceil(cautions.length / 2)
+  return [
+    { ...heading, spaceBeforeMm: 7, keepWithNext: true },
+    columnsBlock(
+      [
+        { leftMm: 0, blocks: cautions.slice(0, half) },
+        { leftMm: columnMm + COLUMN_AIR_MM, blocks: cautions.slice(half) },
+      ],
+      USUAL_COLUMN.airMm,
+    ),
+  ]
 }
 
 function listed(heading: string, lines: readonly string[], widthMm: number): readonly Block[] {

@@ -34,6 +34,9 @@ const HEAD_MM = 10
 const FOOT_MM = 8
 /** Share of the width that the title may take. */
 const TITLE_SHARE = 0.4
+/** Shares of the foot: the plan's name; revision, title and date; the page has the rest. */
+const NAME_SHARE = 0.36
+const MIDDLE_SHARE = 0.46
 
 /** The part of a page between head and foot, mm. */
 export function contentBox(paper: PaperName, orientation: Orientation): Box {
@@ -72,8 +75,8 @@ function foot(page: SheetPage, job: SheetJob, number: number, of: number): reado
   const { widthMm, heightMm } = paperSize(job.paper, job.orientation)
   const [left, right] = [MARGIN_MM, widthMm - MARGIN_MM]
   const baseline = heightMm - MARGIN_MM - 0.8
-  const third = (right - left) / 3 - 2
-  const style = { sizeMm: SIZE.note, maxWidthMm: third } as const
+  const style = { sizeMm: SIZE.note } as const
+  const room = (share: number): number => (right - left) * share - 2
   const rule = heightMm - MARGIN_MM - 4.6
   const pageText = job.text.sheetPage({ page: String(number), pages: String(of) })
   // First, so that a long name cannot push it off the sheet.
@@ -91,9 +94,23 @@ function foot(page: SheetPage, job: SheetJob, number: number, of: number): reado
       ],
       stroke: STROKES.thin,
     },
-    textItem(shortenText(name, style), [left, baseline], style),
-    textItem(shortenText(middle, style), [(left + right) / 2, baseline], { ...style, anchor: 'middle' }),
-    textItem(pageText, [right, baseline], { ...style, anchor: 'end' }),
+    textItem(shortenText(name, { ...style, maxWidthMm: room(NAME_SHARE) }), [left, baseline], {
+      ...style,
+      maxWidthMm: room(NAME_SHARE),
+    }),
+    textItem(
+      shortenText(middle, { ...style, maxWidthMm: room(MIDDLE_SHARE) }),
+      [left + (right - left) * NAME_SHARE, baseline],
+      {
+        ...style,
+        maxWidthMm: room(MIDDLE_SHARE),
+      },
+    ),
+    textItem(pageText, [right, baseline], {
+      ...style,
+      maxWidthMm: room(1 - NAME_SHARE - MIDDLE_SHARE),
+      anchor: 'end',
+    }),
   ]
 }
 

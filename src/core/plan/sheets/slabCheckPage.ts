@@ -33,6 +33,8 @@ const DATUM_PAST_MM = 6
 /** Above the drawing, for the stations' numbers. */
 const NUMBER_MM = 8
 const FIRST_COLUMN_MM = 32
+/** Air over and under a row to be written in by hand, mm. */
+const WRITE_PAD_MM = 2
 /** Of the drawing at the least; with less, how to chalk the datum stays on the cut list. */
 const LEAST_DRAWING_MM = 60
 
@@ -112,11 +114,11 @@ function tapeTable(input: SheetInput, tapes: readonly SlabTape[], widthMm: numbe
     { widthMm: FIRST_COLUMN_MM },
     ...tapes.map((): TableColumn => ({ widthMm: figureMm, anchor: 'end' })),
   ]
-  const row = (label: string, figures: readonly string[], isHead = false): Block =>
+  const row = (label: string, figures: readonly string[], isHead = false, padMm = 1.1): Block =>
     tableRow(columns, [label, ...figures], {
       sizeMm: SIZE.body,
       spaceBeforeMm: 0,
-      padMm: 1.1,
+      padMm,
       weight: isHead ? 'bold' : 'regular',
       ruleBelow: isHead ? STROKES.rule : STROKES.thin,
     })
@@ -135,12 +137,12 @@ function tapeTable(input: SheetInput, tapes: readonly SlabTape[], widthMm: numbe
       text.sheetSlabLeft,
       tapes.map(({ leftAtMm }) => length(-leftAtMm)),
     ),
-    row(text.sheetSlabTaped, blank),
+    row(text.sheetSlabTaped, blank, false, WRITE_PAD_MM),
     row(
       text.sheetSlabRight,
       tapes.map(({ rightAtMm }) => length(rightAtMm)),
     ),
-    row(text.sheetSlabTaped, blank),
+    row(text.sheetSlabTaped, blank, false, WRITE_PAD_MM),
   ]
 }
 

@@ -12,11 +12,11 @@ import {
 import { pourCautions } from './cautions'
 import { drawingKey, hatchSample, lineSample, shadeSample } from './drawingKey'
 import { layBlocks } from './layList'
+import { hasMixCard } from './hasMixCard'
 import { gapBlocks, resinBlocks } from './resinSummary'
 import { SCALE_STRIP_MM, scaleStrip } from './scaleStrip'
 import { contentBox, type SheetPage } from './sheetFrame'
 import type { SheetInput } from './sheetInput'
-import { BENCH_SHEETS } from './sheetKinds'
 import { COLUMN_AIR_MM, type ColumnStyle, LARGE_COLUMN, SIZE, USUAL_COLUMN } from './sheetStyle'
 import { aboutText } from './slabPage'
 import { tableDrawing, type TableDrawing } from './tableDrawing'
@@ -27,7 +27,7 @@ const WIDEST_SCALE: DrawingScale = { ratio: 200 }
 
 /**
  * The table as it is put together, its resin, and what to beware of at the pour: on one page where the drawing is as
- * large there as on a page of its own, else on two.
+ * large there as on a page of its own, else on two. With a mix card, resin and pour are told there.
  */
 export function tablePages(input: SheetInput): readonly SheetPage[] {
   return [...drawnPages(input), ...layPages(input)]
@@ -51,8 +51,9 @@ function layPages(input: SheetInput): readonly SheetPage[] {
 function drawnPages(input: SheetInput): readonly SheetPage[] {
   const { text } = input
   const box = contentBox(input.paper, input.orientation)
-  const notes = pourNotes(input, box.widthMm, USUAL_COLUMN)
   const whole = drawnTable(input, box)
+  if (hasMixCard(input)) return [{ title: text.sheetTitleTable, about: aboutText(input), items: whole.items }]
+  const notes = pourNotes(input, box.widthMm, USUAL_COLUMN)
   const shared = drawnTable(input, { ...box, heightMm: box.heightMm - notes.heightMm - AIR_MM })
   const about = aboutText(input)
   if (shared.ratio <= whole.ratio) {
@@ -129,21 +130,12 @@ function strip(input: SheetInput, widthMm: number, scale: DrawingScale): Block {
   )
 }
 
-/** The dangers of the pour are said once: on the mix card where it is printed, else here. */
-function cautionsFor(input: SheetInput, widthMm: number, style: ColumnStyle): readonly Block[] {
-  const { kinds = BENCH_SHEETS, pour, text } = input
-  if (!kinds.includes('mix') || pour === null || pour.heat === null) {
-    return pourCautions(text, widthMm, style)
-  }
-  return [paragraph(text.sheetPourSeeCard, { sizeMm: style.bodyMm, weight: 'bold', widthMm })]
-}
-
 function pourNotes(input: SheetInput, widthMm: number, style: ColumnStyle): Block {
   const columnMm = (widthMm - COLUMN_AIR_MM) / 2
   return columnsBlock(
     [
       { leftMm: 0, blocks: resinBlocks(input, columnMm, style) },
-      { leftMm: columnMm + COLUMN_AIR_MM, blocks: cautionsFor(input, columnMm, style) },
+      { leftMm: columnMm + COLUMN_AIR_MM, blocks: pourCautions(input.text, columnMm, style) },
     ],
     0,
   )

@@ -44,7 +44,7 @@ describe('templateSheets', () => {
   const input = inputOf(MM)
 
   it.each(['a4', 'letter', 'a3'] as const)(
-    'SHT-10 put back together cover the outline without a gap, %s',
+    'SHT-14 put back together cover the outline without a gap, %s',
     (paper) => {
       const tiles = templateSheets(input, { frame: 'slab', stretchMm: null, paper })
       const segments = tiles.flatMap(backOnWood)
@@ -56,7 +56,7 @@ describe('templateSheets', () => {
     },
   )
 
-  it('SHT-10 neighbours overlap, and every sheet has its square', () => {
+  it('SHT-14 neighbours overlap, and every sheet has its square', () => {
     const tiles = templateSheets(input, { frame: 'table', stretchMm: null, paper: 'a4' })
     const [first] = tiles
     const next = tiles.find(({ tile }) => tile.column === 1 && tile.row === 0)
@@ -73,7 +73,7 @@ describe('templateSheets', () => {
     }
   })
 
-  it('SHT-10 shows a stretch alone', () => {
+  it('SHT-14 shows a stretch alone', () => {
     const whole = templateSheets(input, { frame: 'slab', stretchMm: null, paper: 'a4' })
     const waist = templateSheets(input, { frame: 'slab', stretchMm: [1000, 1400], paper: 'a4' })
     expect(waist.length).toBeLessThan(whole.length / 2)
@@ -84,7 +84,7 @@ describe('templateSheets', () => {
   })
 
   it.each(['a4', 'letter', 'a3', 'tabloid'] as const)(
-    'SHT-8 SHT-10 has nothing clipped or overlapping on %s',
+    'SHT-8 SHT-14 has nothing clipped or overlapping on %s',
     (paper) => {
       for (const display of [MM, INCH]) {
         const tiles = templateSheets(inputOf(display), { frame: 'table', stretchMm: null, paper })

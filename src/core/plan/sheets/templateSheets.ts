@@ -208,7 +208,7 @@ function tilesOf(
  * The outline in true size on pages to be taped together, the fewer pages of upright and lying. Pages on which no line
  * lies are left out.
  * @returns none where the stretch holds nothing
- * Rules: SHT-10.
+ * Rules: SHT-14.
  */
 export function templateSheets(input: TakeAwayInput, request: TemplateRequest): readonly TemplateSheet[] {
   const drawing = planDrawing(input, request.frame)

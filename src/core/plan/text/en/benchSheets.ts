@@ -61,6 +61,5 @@ export const benchSheetTexts = {
   sheetCareMoveText: ({ mass }: { mass: string }) =>
     `The top weighs about ${mass}. Lift it with helpers, off its base, on its edge; never drag it.`,
   sheetCareMoveUnknown: 'The top is heavy. Lift it with helpers, off its base, on its edge; never drag it.',
-  sheetPourSeeCard: 'Gloves, fresh air, heat and leftovers: read the mix card before a can is opened.',
   sheetMixLeftOut: '–',
 } as const
