@@ -7,6 +7,7 @@ import { optionFootprint } from './optionFootprint'
 import { optionPieces } from './optionPieces'
 import { optionResin } from './optionResin'
 import { builtOption } from './build/optionBuild'
+import { leaningGaps } from './pour/leaningGaps'
 import { optionPour, withPour } from './pour/optionPour'
 import { NO_ANSWERS, type SlowAnswers } from './pour/slowAnswers'
 import { after, blockedBy, type Found, type Part, ready } from './part'
@@ -142,6 +143,7 @@ interface OptionInput {
 const footprintFigures = rememberRecent(optionFootprint, OPTIONS_KEPT)
 const piecesFigures = rememberRecent(optionPieces, OPTIONS_KEPT)
 const coverageFigures = rememberRecent(optionCoverage, OPTIONS_KEPT)
+const leaningFigures = rememberRecent(leaningGaps, OPTIONS_KEPT)
 const resinFigures = rememberRecent(optionResin, OPTIONS_KEPT)
 const pourFigures = rememberRecent(optionPour, OPTIONS_KEPT)
 const verdictFigures = rememberRecent(verdictPart, OPTIONS_KEPT)
@@ -213,6 +215,7 @@ function laidOption(
         sides,
         footprint,
         coverage: value,
+        leaning: leaningFigures({ slab, option, pose, shape, coverage: value, slabThicknessMm }),
       }),
     ),
   )

@@ -1,9 +1,18 @@
-import { clearanceLitres, gapResin, mixShares, packsForNeed, sealCoatKg, underCupLitres } from '../resin'
+import {
+  clearanceLitres,
+  gapResin,
+  gapVolumeMm3,
+  mixShares,
+  packsForNeed,
+  sealCoatKg,
+  underCupLitres,
+} from '../resin'
 import { formSides, type SideChoices, woodEdgeMm } from '../layout'
 import { type Issue, issueOf } from './issue'
 import { type Found, ready } from './part'
 import type { CoverageResult, FootprintResult, ResinResult } from './tableResult'
-import { castLevels } from './pour/gapsToFill'
+import { castLevels } from './pour/castLevels'
+import type { LeaningGaps } from './pour/leaningGaps'
 import type { Option } from './schema'
 
 export interface OptionResinInput {
@@ -14,6 +23,8 @@ export interface OptionResinInput {
   readonly sides: SideChoices
   readonly footprint: FootprintResult
   readonly coverage: CoverageResult
+  /** Null: the edges are upright. */
+  readonly leaning: LeaningGaps | null
 }
 
 /**
@@ -25,10 +36,10 @@ export function optionResin(input: OptionResinInput): Found<ResinResult> {
   const { castThicknessMm, levelMm } = castLevels(resin, slabThicknessMm)
   const densityKgPerM3 = mixShares(resin.sheet).mixedDensityKgPerM3
   const fill = (depthMm: number) =>
-    gapResin(coverage.gaps, {
+    gapResin(gapsToDepth(input, depthMm), {
       castThicknessMm: depthMm,
       slabThicknessMm,
-      woodAreaMm2: coverage.mainAreaMm2 + coverage.laidAreaMm2,
+      woodAreaMm2: coverage.mainAreaMm2 + coverage.laidAreaMm2 + (input.leaning?.topMoreMm2 ?? 0),
       lossFraction: resin.lossFraction,
       densityKgPerM3,
     })
@@ -58,6 +69,17 @@ export function optionResin(input: OptionResinInput): Found<ResinResult> {
     },
     castIssues(input, castThicknessMm),
   )
+}
+
+/** The gaps as they fill to a depth: leaning ones by their mean area. */
+function gapsToDepth({ coverage, leaning }: OptionResinInput, depthMm: number): CoverageResult['gaps'] {
+  if (leaning === null) return coverage.gaps
+  return coverage.gaps.map((gap, index) => {
+    const found = leaning.sections[index] ?? null
+    if (found === null) return gap
+    const sections = found.map((section) => ({ ...section, widestMm: 1, narrowestMm: 1 }))
+    return { ...gap, areaMm2: gapVolumeMm3({ name: '', kind: 'edge', sections }, 0, depthMm) / depthMm }
+  })
 }
 
 /** Resin for the seal coat: the wood round every gap and along the form, and both faces where they are sealed too. */

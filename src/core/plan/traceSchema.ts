@@ -46,3 +46,13 @@ export const traceOrigin = z.discriminatedUnion('kind', [
   /** Proposed by the program within the outline, and accepted by the maker. */
   z.strictObject({ kind: z.literal('proposed'), method }),
 ])
+
+/** The slab's live edge between its faces, and how the slab lies in the form. */
+export const slabEdges = z.strictObject({
+  bevel: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('upright') }),
+    /** How far the underside's outline stands outside the top's, all round; below zero: inside. */
+    z.strictObject({ kind: z.literal('wider'), mm: z.number().check(z.minimum(-300), z.maximum(300)) }),
+  ]),
+  faceUpInForm: z.enum(['top', 'underside']),
+})

@@ -60,7 +60,10 @@ export const renameSlab: Command<{ readonly slabId: string; readonly name: strin
   apply: (plan, { slabId, name }) => withSlab(plan, slabId, (slab) => patched(slab, { name })),
 }
 
-export type SlabFacts = Pick<Slab, 'thicknessMm' | 'species' | 'tag' | 'moistureFraction' | 'priceCents'>
+export type SlabFacts = Pick<
+  Slab,
+  'thicknessMm' | 'species' | 'tag' | 'moistureFraction' | 'priceCents' | 'edges'
+>
 
 export const setSlabFacts: Command<{ readonly slabId: string; readonly facts: Partial<SlabFacts> }> = {
   name: 'setSlabFacts',

@@ -14,6 +14,7 @@ import { usePlanResult } from '../usePlanResult'
 import { Figures } from './Figures'
 import { FindEdgePart } from './FindEdgePart'
 import { FindVoidsPart } from './FindVoidsPart'
+import { LeanPart } from './LeanPart'
 import { MendPart } from './MendPart'
 import { NoPhotoYet } from './NoPhotoYet'
 import { PanelPart } from './PanelPart'
@@ -143,21 +144,21 @@ function VoidsPart({ slab, result, traces, photo, outline }: VoidsProps) {
   )
 }
 
-interface TapedProps extends Pick<Props, 'result'> {
-  readonly slabId: string
+interface TapedProps extends Props {
   readonly stations: Extract<Slab['capture'], { kind: 'stations' }>['stations']
 }
 
 /** Without a photo the edge comes from the tape; voids are then not known to the program. */
-function TapedOutline({ slabId, stations, result }: TapedProps) {
+function TapedOutline({ slab, stations, result }: TapedProps) {
   return (
     <>
-      <StationsPart slabId={slabId} stations={stations} />
+      <StationsPart slabId={slab.id} stations={stations} />
       {result?.shape.state === 'ready' && (
         <PanelPart title={t('edge-outline')}>
           <OutlineFigures result={result} />
         </PanelPart>
       )}
+      <LeanPart slab={slab} />
     </>
   )
 }
@@ -176,7 +177,7 @@ export function EdgePanel() {
   const slab = useSlab()
   const result = usePlanResult().slabs.get(slab?.id ?? '')
   if (slab?.capture.kind === 'stations') {
-    return <TapedOutline slabId={slab.id} stations={slab.capture.stations} result={result} />
+    return <TapedOutline slab={slab} stations={slab.capture.stations} result={result} />
   }
   const photo = slab && photoOf(slab)
   if (slab === null || photo === null) return <NoPhotoYet />
@@ -187,6 +188,7 @@ export function EdgePanel() {
       {outline !== undefined && <OutlineParts slab={slab} result={result} outline={outline} />}
       <FindEdgePart photo={photo} outline={outline} />
       <VoidsPart slab={slab} result={result} traces={traces} photo={photo} outline={outline} />
+      {outline !== undefined && <LeanPart slab={slab} />}
     </>
   )
 }

@@ -42,6 +42,8 @@ const WIDTHS_KEPT = 64
 /** Rooms of the table of deepest layers, °C. */
 export const ROOMS_SHOWN_C = [15, 18, 21, 24, 27, 30, 35] as const
 const BUCKETS_KG = [1, 2, 5, 10] as const
+/** Where leaning wood closes a gap altogether there is still a film. */
+const LEAST_WIDTH_MM = 0.01
 
 const fitOf = rememberByText(
   ({ sheet, densityKgPerM3 }: { readonly sheet: ProductSheet; readonly densityKgPerM3: number | null }) =>
@@ -91,11 +93,14 @@ function bucketsOf({ nominal }: SheetFit, input: PourTask['input']): readonly Bu
 function measuredGap(gap: GapToFill): PourGap {
   const { region, widthMm, widerByMm, areaMm2 } = gap
   const widths = region === null ? { widestMm: widthMm, narrowestMm: widthMm } : widthsOf(region)
-  const at = (heightMm: number) => ({
+  // Beside leaning wood a gap is taken to widen as its area does: exact for a strip.
+  const at = (heightMm: number, sectionMm2 = areaMm2) => ({
     heightMm,
-    areaMm2,
-    widestMm: widths.widestMm + widerByMm,
-    narrowestMm: widths.narrowestMm + widerByMm,
+    areaMm2: sectionMm2,
+    widestMm: Math.max(LEAST_WIDTH_MM, (widths.widestMm * sectionMm2) / areaMm2) + widerByMm,
+    narrowestMm: Math.max(LEAST_WIDTH_MM, (widths.narrowestMm * sectionMm2) / areaMm2) + widerByMm,
   })
-  return gapBetween(gap.name, gap.kind, at(gap.bottomMm), at(gap.topMm))
+  if (gap.sections === null) return gapBetween(gap.name, gap.kind, at(gap.bottomMm), at(gap.topMm))
+  const sections = gap.sections.map(({ heightMm, areaMm2: sectionMm2 }) => at(heightMm, sectionMm2))
+  return { name: gap.name, kind: gap.kind, sections }
 }

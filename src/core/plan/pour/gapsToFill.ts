@@ -3,12 +3,11 @@ import { formSides, type FormSide, type Gap, type SideChoices, sidesReached } fr
 import type { PourGap } from '../../resin'
 import type { CoverageResult } from '../tableResult'
 import type { Option } from '../schema'
+import { castLevels } from './castLevels'
+import type { HeightArea, LeaningGaps } from './leaningGaps'
 import { pourWords } from '../text/en/pourWords'
 
-/**
- * A hollow to be filled, still to be measured across. Upright: the same face from its bottom to its top, until the
- * slab's edges have a slope of their own.
- */
+/** A hollow to be filled, still to be measured across. */
 export interface GapToFill {
   readonly name: string
   readonly kind: PourGap['kind']
@@ -16,6 +15,8 @@ export interface GapToFill {
   readonly bottomMm: number
   readonly topMm: number
   readonly areaMm2: number
+  /** Its area at heights from bottom to top where the wood beside it leans; null: the same all the way up. */
+  readonly sections: readonly HeightArea[] | null
   /** What is measured for its width; null where `widthMm` is known. */
   readonly region: Region<TablePoint> | null
   readonly widthMm: number
@@ -29,20 +30,7 @@ export interface GapsInput {
   readonly sides: SideChoices
   readonly slabThicknessMm: number
   readonly resin: Option['resin']
-}
-
-export interface CastLevels {
-  /** Height of the cast above the floor of the form, without a flood over it. */
-  readonly castThicknessMm: number
-  /** With the flood, which lies over wood and cast alike. */
-  readonly levelMm: number
-}
-
-/** How high the form is filled. Rules: POUR-1. */
-export function castLevels(resin: Option['resin'], slabThicknessMm: number): CastLevels {
-  const castThicknessMm = resin.castThicknessMm ?? slabThicknessMm
-  const floodedMm = Math.max(castThicknessMm, slabThicknessMm) + (resin.floodMm ?? 0)
-  return { castThicknessMm, levelMm: resin.floodMm === null ? castThicknessMm : floodedMm }
+  readonly leaning: LeaningGaps | null
 }
 
 /**
@@ -58,17 +46,18 @@ export function gapsToFill(input: GapsInput): readonly GapToFill[] {
   const woodMm2 = coverage.mainAreaMm2 + coverage.laidAreaMm2
   const gaps = (['edge', 'void'] as const).flatMap((kind) =>
     coverage.gaps
-      .filter((gap) => gap.kind === kind)
-      .map((gap, index) => gapOf(gap, index + 1, input, levelMm)),
+      .map((gap, index) => ({ gap, sections: input.leaning?.sections[index] ?? null }))
+      .filter(({ gap }) => gap.kind === kind)
+      .map(({ gap, sections }, index) => ({ ...gapOf(gap, index + 1, input, levelMm), sections })),
   )
-  const upright = { region: null, widerByMm: 0 } as const
+  const upright = { region: null, widerByMm: 0, sections: null } as const
   const overWood: GapToFill = {
     ...upright,
     name: pourWords.overWood,
     kind: 'flood',
     bottomMm: slabThicknessMm,
     topMm: levelMm,
-    areaMm2: woodMm2,
+    areaMm2: woodMm2 + (input.leaning?.topMoreMm2 ?? 0),
     widthMm: shorterSideMm(input.blank),
   }
   const underWood: GapToFill = {
@@ -95,6 +84,7 @@ function clearanceOf(form: readonly FormSide[], clearanceMm: number, levelMm: nu
       bottomMm: 0,
       topMm: levelMm,
       areaMm2: lengthMm * clearanceMm,
+      sections: null,
       region: null,
       widthMm: Math.max(0.1, clearanceMm),
       widerByMm: 0,
@@ -102,7 +92,7 @@ function clearanceOf(form: readonly FormSide[], clearanceMm: number, levelMm: nu
   ]
 }
 
-function gapOf(gap: Gap, number: number, input: GapsInput, levelMm: number): GapToFill {
+function gapOf(gap: Gap, number: number, input: GapsInput, levelMm: number): Omit<GapToFill, 'sections'> {
   const { areaMm2, depthMm, region } = gap
   const common = { areaMm2, region, widthMm: 0, topMm: levelMm }
   if (gap.kind === 'void') {

@@ -3,7 +3,8 @@ import { type FormPiece, type PourPlanInput, woodConductivityWPerMK } from '../.
 import type { FootprintResult } from '../tableResult'
 import type { Option, Slab } from '../schema'
 import { pourWords } from '../text/en/pourWords'
-import { castLevels, type GapsInput, type GapToFill, gapsToFill } from './gapsToFill'
+import { castLevels } from './castLevels'
+import { type GapsInput, type GapToFill, gapsToFill } from './gapsToFill'
 
 /** All that the pour of an option follows from: plain data that a worker can be sent. */
 export interface PourTask {

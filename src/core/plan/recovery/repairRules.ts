@@ -92,6 +92,7 @@ export const REPAIR_RULES: ReadonlyMap<string, RepairRule> = new Map([
   ['slabs/*/capture/photos/*/focalLength35mm', reset(null)],
   ['slabs/*/capture/photos/*/face', reset('top')],
   ['slabs/*/capture/photos/*/observations', reset([], 'lost-observations')],
+  ['slabs/*/edges', reset({ bevel: { kind: 'upright' }, faceUpInForm: 'top' })],
   ['slabs/*/capture/photos/*/observations/*', drop('lost-observation')],
   ['slabs/*/capture/photos/*/observations/*/sdPx', reset(null)],
   ['slabs/*/capture/photos/*/observations/*/refinement', reset({ kind: 'none' })],

@@ -27,6 +27,7 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   flatness: 'flatness',
   origin: 'origin of a trace',
   cutBackMm: 'allowance for decayed wood',
+  edges: 'slope of the live edge',
   table: 'table',
   outline: 'outline of the table',
   lengthMm: 'length',

@@ -150,6 +150,13 @@ export const slabTexts = {
   'edge-cut-back': 'Decayed wood cut back',
   'edge-cut-back-hint':
     'All along the edge, from the traced line inwards. What is left is the slab; its line is drawn dash and dot.',
+  'lean-title': 'Between top and underside',
+  'lean-wider': 'Wider at the underside by',
+  'lean-wider-hint':
+    'How far the live edge stands out below, against the top, on each side; less than zero: it stands back. Measure it with a square at a few places and take the mean. Resin is worked out with it; sawn edges and voids count as upright.',
+  'lean-face': 'Up in the form',
+  'lean-face-top': 'Top',
+  'lean-face-underside': 'Underside',
   'edge-meaning-of': ({ name }: { name: string }) => `What ${name} is`,
   'edge-meaning-void': 'Void',
   'edge-meaning-crack': 'Crack',

@@ -98,7 +98,8 @@ export const tableTexts = {
   'placement-fills': ({ area }: { area: string }) => `Fills ${area} of the blank.`,
 
   'resin-title': 'Resin',
-  'resin-note': 'Edges are taken as upright: a live edge that slopes takes more or less than this.',
+  'resin-note':
+    'A live edge counts as it leans, where the Edge stage says how; otherwise as upright. A mean slope is an estimate: the dry fit measures.',
   'resin-edges': 'Gaps at the edges',
   'resin-voids': 'Voids',
   'resin-flood': 'Over the wood',
