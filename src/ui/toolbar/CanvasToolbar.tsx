@@ -15,13 +15,18 @@ const TOOLS_AT: Readonly<Record<StageName, readonly ActionId[]>> = {
   table: ['tool-select', 'tool-footprint'],
   cuts: ['tool-select', 'tool-piece'],
   pour: [],
+  form: [],
+  price: [],
   paper: [],
 }
 
 /** On a phone these are taken up from the panel, or by putting another down. */
 const IN_PANEL_ON_PHONE: ReadonlySet<ActionId> = new Set<ActionId>(['tool-select', 'tool-rule', 'tool-line'])
 
-/** Over the canvas: how it is looked at, and the tools of the stage. */
+/**
+ * Over the canvas: how it is looked at, and the tools of the stage. On a phone, who draws point by point sees the tool in
+ * hand alone, which lays it down again: the rest would cover the edge.
+ */
 export function CanvasToolbar() {
   const stage = useStore(sessionStore, (session) => session.stage)
   const hasBoardSize = useStore(sessionStore, ({ boardSize }) => wholeBoard(boardSize) !== null)
@@ -30,8 +35,9 @@ export function CanvasToolbar() {
   const tools = TOOLS_AT[stage].filter(
     (id) => (id !== 'tool-board' || hasBoardSize) && (id !== 'tool-rule' || hasRuleSize),
   )
+  const isDrawing = useStore(sessionStore, ({ tool }) => tool === 'outline' || tool === 'void')
   return (
-    <div className="canvas-toolbar">
+    <div className="canvas-toolbar" data-drawing={isDrawing ? '' : undefined}>
       <div role="group" aria-label={t('views-label')} className="segments">
         {VIEWS.map((id) => (
           <ActionButton key={id} id={id} />
