@@ -267,6 +267,56 @@ describe('importPhoto', () => {
   })
 })
 
+describe('a plan that is here already', () => {
+  /** The demo as it was filed, and as it was changed here since. */
+  async function withTwin(): Promise<{
+    readonly tab: BrowserTab
+    readonly twin: { id: string; savedAtMs: number }
+  }> {
+    const tab = await tabWithDemo()
+    const filed = planOf(tab)
+    tab.run(renamePlan, { name: 'Changed here' })
+    await tab.flush()
+    const opened = await tab.openFile(fileOf(planText(filed), 'plan.json'))
+    if (!opened.ok || opened.value.kind !== 'plan' || opened.value.twin === undefined)
+      throw new Error('no twin')
+    expect(opened.value.twin.id).toBe(filed.id)
+    expect(planOf(tab).id).not.toBe(filed.id)
+    return { tab, twin: opened.value.twin }
+  }
+
+  const namesIn = async (tab: BrowserTab): Promise<readonly string[]> =>
+    (await tab.listPlans()).map(({ name }) => name).toSorted()
+
+  it('is no question when it says the same', async () => {
+    const tab = await tabWithDemo()
+    const opened = await tab.openFile(fileOf(planText(planOf(tab)), 'plan.json'))
+    expect(opened.ok && opened.value.kind === 'plan' ? opened.value.twin : 'none').toBeUndefined()
+  })
+
+  it('leaves the file’s alone when that is chosen', async () => {
+    const { tab, twin } = await withTwin()
+    const { name } = planOf(tab)
+    await tab.keepNewcomer(twin)
+    expect(await namesIn(tab)).toEqual([name])
+    expect(planOf(tab).name).toBe(name)
+  })
+
+  it('leaves the one here alone when that is chosen', async () => {
+    const { tab, twin } = await withTwin()
+    await tab.keepStoredPlan(twin)
+    expect(await namesIn(tab)).toEqual(['Changed here'])
+    expect(planOf(tab).id).toBe(twin.id)
+  })
+
+  it('keeps both under names that tell them apart', async () => {
+    const { tab, twin } = await withTwin()
+    await tab.keepBothPlans(twin, { newcomer: 'Table (May)', stored: 'Table (June)' })
+    expect(await namesIn(tab)).toEqual(['Table (June)', 'Table (May)'])
+    expect(planOf(tab).name).toBe('Table (May)')
+  })
+})
+
 describe('hydrate', () => {
   it('opens on the demo in a new browser, and on the last plan in a known one', async () => {
     const first = await openTab()

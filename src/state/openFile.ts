@@ -4,13 +4,18 @@ import { ok, type Result } from '../core/units'
 import { importPhoto, type ImportOptions } from './importPhoto'
 import { photoHash } from './photoHash'
 import { isPlanText, isZip } from './fileKind'
-import { adoptPlan } from './plans'
+import { adoptPlan, type StoredTwin } from './plans'
 import type { PlanStorage } from './planStorage'
 import { planStorage } from './storageDesk'
 
 export type OpenedFile =
   /** It lies on the bench. */
-  | { readonly kind: 'plan'; readonly plan: Plan; readonly lost: readonly LostPart[] }
+  | {
+      readonly kind: 'plan'
+      readonly plan: Plan
+      readonly lost: readonly LostPart[]
+      readonly twin?: StoredTwin
+    }
   /** It is stored; a command puts it in the plan. */
   | { readonly kind: 'photo'; readonly photo: Photo }
 

@@ -8,7 +8,7 @@ export type { OpenedFile } from './openFile'
 export { openFile } from './openFile'
 export { getPhotoBytes, photoClient } from './photoDesk'
 export type { KeptOriginal, PlanListing } from './planStorage'
-export type { OpenedPlan } from './plans'
+export type { OpenedPlan, StoredTwin } from './plans'
 export {
   deletePlan,
   duplicatePlan,
@@ -20,5 +20,6 @@ export {
   openPlan,
   storedPlanFile,
 } from './plans'
+export { keepBothPlans, keepNewcomer, keepStoredPlan } from './twinPlans'
 export type { SavedFile } from './savePlanFile'
 export { savePlanFile } from './savePlanFile'

@@ -13,6 +13,13 @@ import { storageProblem } from './storageProblem'
 export interface OpenedPlan {
   readonly plan: Plan
   readonly lost: readonly LostPart[]
+  /** Another plan under the same id that was here before; the newcomer now lies on the bench under an id of its own. */
+  readonly twin?: StoredTwin
+}
+
+export interface StoredTwin {
+  readonly id: string
+  readonly savedAtMs: number
 }
 
 /**
@@ -91,7 +98,10 @@ export async function adoptPlan(plan: Plan, lost: readonly LostPart[] = []): Pro
   if (stored === null) putOnBench(plan, null, lost)
   else if (sameData(stored.plan, plan)) putOnBench(plan, stored, lost)
   else putOnBench({ ...plan, id: newId() }, null, lost)
-  return ok({ plan: planStore.getState().plan, lost })
+  const onBench = planStore.getState().plan
+  const twin =
+    stored !== null && onBench.id !== stored.id ? { id: stored.id, savedAtMs: stored.savedAtMs } : null
+  return ok({ plan: onBench, lost, ...(twin === null ? {} : { twin }) })
 }
 
 /** An empty plan of the maker's own. */

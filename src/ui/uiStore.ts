@@ -11,6 +11,8 @@ export interface Question {
   readonly yes: string
   readonly no: string
   readonly onYes: () => void
+  /** Further answers. */
+  readonly more?: readonly { readonly label: string; readonly onChoose: () => void }[]
 }
 
 interface UiState {

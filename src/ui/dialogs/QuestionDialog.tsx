@@ -25,6 +25,19 @@ export function QuestionDialog({ question, onClose }: Props) {
         >
           {question.yes}
         </button>
+        {(question.more ?? []).map(({ label, onChoose }) => (
+          <button
+            key={label}
+            type="button"
+            className="button"
+            onClick={() => {
+              onClose()
+              onChoose()
+            }}
+          >
+            {label}
+          </button>
+        ))}
         <button type="button" className="button" onClick={onClose}>
           {question.no}
         </button>

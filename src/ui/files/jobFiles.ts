@@ -17,6 +17,7 @@ import { sessionStore, setNotice } from '../../state/sessionStore'
 import { goToWork } from '../stages/goToWork'
 import { t } from '../text/t'
 import { ask } from '../uiStore'
+import { askWhichToKeep } from './askWhichToKeep'
 import { handOut } from './handOut'
 import { pickFile } from './pickFile'
 import { reporting } from './reporting'
@@ -36,6 +37,9 @@ async function open(file: File, putToUse: PutToUse, reduce = false): Promise<voi
     return
   }
   await takeOpened(opened.value, putToUse)
+  if (opened.value.kind === 'plan' && opened.value.twin !== undefined) {
+    askWhichToKeep(opened.value.plan.name, opened.value.twin, file.lastModified)
+  }
 }
 
 function offerSmaller(file: File, putToUse: PutToUse, problem: InputProblem): void {

@@ -23,6 +23,11 @@ const ClientPicture = lazy(async () => {
   return { default: loaded }
 })
 
+const HandOverPart = lazy(async () => {
+  const { HandOverPart: loaded } = await import('./paper/HandOverPart')
+  return { default: loaded }
+})
+
 const TemplatePart = lazy(async () => {
   const { TemplatePart: loaded } = await import('./paper/TemplatePart')
   return { default: loaded }
@@ -57,6 +62,7 @@ export function PaperPanel() {
           <ClientPicture />
           <TakeAwayPart />
           <TemplatePart />
+          <HandOverPart />
         </Suspense>
       </PartBoundary>
     </>

@@ -91,6 +91,8 @@ const planProblems: Readonly<Record<string, Sentence>> = {
   'plan-file-too-large': () => 'This file holds far more than a job ever does, so it was not opened.',
   'plan-file-no-plan': () => 'This is a packed file, but there is no job in it.',
   'plan-not-stored': () => 'This job is no longer in this browser.',
+  'plan-here-already': (say) =>
+    `This plan is here already, and differs from the file: here it was saved ${say.text('here')}, the file ${say.text('file')}. Which do you want to keep?`,
   'plan-open-elsewhere': () =>
     'This job is open in another window too. Work in one of them only; nothing is overwritten without asking.',
   'unsaved-kept-as-copy': (say) =>

@@ -51,4 +51,14 @@ export const paperTexts = {
   'picture-screen': 'PNG for the screen',
   'picture-print': 'PNG for print',
   'picture-failed': 'The picture could not be drawn: the photo is not here, or its worker stopped.',
+
+  'hand-over': 'Hand over',
+  'hand-over-note':
+    'Plan and photos in one file, for the phone or the shop’s computer. No server takes part.',
+  'hand-over-share': 'Share the plan',
+  'hand-over-file': 'Save the plan to a file',
+  'twin-both': 'Keep both, named by date',
+  'twin-file': 'Keep the file’s alone',
+  'twin-here': 'Keep the one here alone',
+  'twin-leave': 'Leave both as they are',
 } as const
