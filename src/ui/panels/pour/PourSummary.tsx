@@ -40,6 +40,13 @@ export function PourSummary({ option, result, sdLitres }: Props) {
       <Figures
         rows={[
           { name: t('pour-summary-pours'), figure: `${heat.layers.length}: ${depths.join(', ')}` },
+          {
+            name: t('pour-summary-deepest'),
+            figure: t(`pour-deepest-by-${heat.limit.cappedBy}`, {
+              depth: format.length(heat.limit.planMm),
+              sheet: format.length(heat.limit.sheetMm),
+            }),
+          },
           ...mix,
           { name: t('pour-summary-first'), figure: when(heat.layers[0]?.startHour ?? 0) },
           {

@@ -8,6 +8,11 @@ export const pourTexts = {
     'Layers, heat and hours cannot be given yet: see what is named above. What does not need them is shown.',
   'pour-summary-title': 'In short',
   'pour-summary-pours': 'Pours',
+  'pour-summary-deepest': 'Deepest pour here',
+  'pour-deepest-by-sheet': ({ depth, sheet }: { depth: string; sheet: string }) =>
+    `${depth}: the sheet’s ${sheet} less a tenth`,
+  'pour-deepest-by-model': ({ depth, sheet }: { depth: string; sheet: string }) =>
+    `${depth}: less than the sheet’s ${sheet}, by room, width and margin`,
   'pour-summary-first': 'First pour',
   'pour-summary-mix': 'To mix, all together',
   'pour-summary-core': 'Hottest core',
