@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest'
 import { flatBox, flatOption, flatPlan, flatSlab } from '../../tests/support/flatPlan'
 import { answerPour, computePlan, type PourResult, type PourTask } from '../core/plan'
 import { JobProblem } from '../workers'
-import { PourDesk, pourStore } from './pourDesk'
+import { newPourDesk, pourStore } from './pourDesk'
 
 const taskAt = (roomC: number): PourTask => {
   const option = flatOption(2000, 800, { xMm: -100, yMm: -100 })
@@ -23,7 +23,7 @@ function deskWithFake() {
     new Promise((resolve, reject) => {
       asked.push({ task, give: (result) => (result instanceof Error ? reject(result) : resolve(result)) })
     })
-  return { asked, desk: new PourDesk(() => ({ answer })) }
+  return { asked, desk: newPourDesk(() => ({ answer })) }
 }
 
 const turn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0))

@@ -9,7 +9,7 @@ import {
   readPreferences,
 } from './preferences'
 
-export type Stage = 'slabs' | 'photo' | 'scale' | 'trace' | 'table' | 'cuts' | 'pour' | 'paper'
+export type Stage = 'slabs' | 'photo' | 'scale' | 'trace' | 'table' | 'cuts' | 'pour' | 'form' | 'price' | 'paper'
 
 /** The photo as taken, the slab straight from above, or the table with its pieces in place. */
 export type ViewName = 'photo' | 'above' | 'table'

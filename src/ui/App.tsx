@@ -11,6 +11,7 @@ import { Header } from './header/Header'
 import { LostParts } from './LostParts'
 import { NewerVersion } from './NewerVersion'
 import { Notice } from './Notice'
+import { BuildAsking } from './panels/build/BuildAsking'
 import { PourAsking } from './panels/pour/PourAsking'
 import { Sheet, type SheetHeight } from './panels/Sheet'
 import { PrintFromAnywhere } from './PrintFromAnywhere'
@@ -76,6 +77,7 @@ export function App() {
       <LiveRegion />
       <PrintFromAnywhere />
       <PourAsking />
+      <BuildAsking />
       <DropPlace />
       <Dialogs />
     </div>

@@ -1,7 +1,9 @@
 import { useStore } from 'zustand'
 import { computePlan, type Plan, type PlanResult } from '../core/plan'
 import { planStore } from '../state/planStore'
-import { KNOWN_ANSWERS, pourStore } from '../state/pourDesk'
+import { buildStore } from '../state/buildDesk'
+import { answersSoFar, KNOWN_ANSWERS } from '../state/knownAnswers'
+import { pourStore } from '../state/pourDesk'
 import { sessionStore } from '../state/sessionStore'
 
 interface Known {
@@ -17,7 +19,7 @@ const results = new WeakMap<Plan, Known>()
  * worker has answered. Of a running gesture's draft it leaves out what cannot keep up with a finger.
  */
 export function planResultOf(plan: Plan): PlanResult {
-  const { answered } = pourStore.getState()
+  const answered = answersSoFar()
   const isDraft = sessionStore.getState().draft === plan
   const known = results.get(plan)
   if (known?.answered === answered && known.isDraft === isDraft) return known.result
@@ -31,5 +33,6 @@ export function usePlanResult(): PlanResult {
   const plan = useStore(planStore, (state) => state.plan)
   const draft = useStore(sessionStore, (session) => session.draft)
   useStore(pourStore, ({ answered }) => answered)
+  useStore(buildStore, ({ answered }) => answered)
   return planResultOf(draft ?? plan)
 }

@@ -1,3 +1,4 @@
+export { BuildClient } from './buildClient'
 export { CoverClient } from './coverClient'
 export { PhotoClient } from './photoClient'
 export { PourClient } from './pourClient'

@@ -37,6 +37,10 @@ export function clockText(hour: number): string {
   return `${padded(Math.floor(ofDay / 60))}:${padded(ofDay % 60)}`
 }
 
+/** `Thu 26 Nov`. */
+export const dateWords = (day: CivilDay): string =>
+  `${WEEKDAYS[weekdayOf(day)] ?? ''} ${day.day} ${MONTHS[day.month - 1] ?? ''}`
+
 /**
  * When something is due, in words.
  * @param hour      from midnight before the first pour
@@ -46,6 +50,5 @@ export function clockText(hour: number): string {
 export function hourText(hour: number, firstDay: CivilDay | null): string {
   const days = Math.floor(Math.round(hour * 60) / 1440)
   if (firstDay === null || days < 0) return `day ${days + 1}, ${clockText(hour)}`
-  const day = dayAfter(firstDay, days)
-  return `${WEEKDAYS[weekdayOf(day)] ?? ''} ${day.day} ${MONTHS[day.month - 1] ?? ''}, ${clockText(hour)}`
+  return `${dateWords(dayAfter(firstDay, days))}, ${clockText(hour)}`
 }

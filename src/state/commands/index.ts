@@ -20,6 +20,15 @@ export {
   setTapedDistance,
 } from './markCommands'
 export {
+  addLongerOption,
+  setCosts,
+  setForm,
+  setRoom,
+  setShop,
+  setSlabWood,
+  setStanding,
+} from './buildCommands'
+export {
   addOption,
   removeOption,
   renameOption,

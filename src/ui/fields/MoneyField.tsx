@@ -1,4 +1,5 @@
 import { formatMoneyPlain, ok, parseMoneyCents } from '../../core/units'
+import { useShownPlan } from '../useActive'
 import type { FieldBasics } from './fieldBasics'
 import { ParsedField } from './ParsedField'
 
@@ -13,6 +14,7 @@ const LIMITS = { leastCents: 0, greatestCents: 1_000_000_000 }
 
 /** An amount of money, to the cent, in the maker's own currency; may be left empty. */
 export function MoneyField(props: Props) {
+  const { currency } = useShownPlan().shop
   return (
     <ParsedField<number | null>
       {...props}
@@ -20,6 +22,7 @@ export function MoneyField(props: Props) {
       inputMode="decimal"
       parse={(text) => (text.trim() === '' ? ok(null) : parseMoneyCents(text, LIMITS))}
       onCommit={props.onChange}
+      suffix={<span className="field-suffix">{currency}</span>}
     />
   )
 }

@@ -1,5 +1,4 @@
 import { GREATEST_LENGTH_MM, type Option, type ResinResult } from '../../core/plan'
-import { formatMoneyPlain } from '../../core/units'
 import { setLeastJoint, setResin } from '../../state/commands'
 import { run } from '../../state/run'
 import { LengthField, OptionalLengthField } from '../fields/LengthField'
@@ -34,7 +33,7 @@ function ResinFigures({ result, sdLitres, isExample }: ResinFiguresProps) {
       : [
           {
             name: t(isExample ? 'resin-cost-example' : 'resin-cost'),
-            figure: formatMoneyPlain(result.costCents),
+            figure: format.money(result.costCents),
           },
         ]
   return (

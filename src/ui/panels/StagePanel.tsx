@@ -34,6 +34,8 @@ const LATER = {
     const { PourPanel } = await withTexts(import('./pour/PourPanel'), import('../text/pourTexts'))
     return { default: PourPanel }
   },
+  form: async () => ({ default: (await import('./build/FormPanel')).FormPanel }),
+  price: async () => ({ default: (await import('./build/PricePanel')).PricePanel }),
   paper: async () => {
     const { PaperPanel } = await withTexts(import('./PaperPanel'), import('../text/paperTexts'))
     return { default: PaperPanel }
@@ -48,6 +50,8 @@ const PANELS: Readonly<Record<StageName, React.ComponentType>> = {
   table: TablePanel,
   cuts: lazy(LATER.cuts),
   pour: lazy(LATER.pour),
+  form: lazy(LATER.form),
+  price: lazy(LATER.price),
   paper: lazy(LATER.paper),
 }
 

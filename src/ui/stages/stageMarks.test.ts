@@ -46,6 +46,7 @@ function resultWith(states: Partial<PartStates>, issues: readonly Issue[] = []):
     verdict: part('coverage'),
     resin: part('resin'),
     pour: part('resin'),
+    buildTask: part('resin'),
   } as unknown as OptionResult
   return { slabs: new Map([['s1', slab]]), options: new Map([['o1', option]]), issues }
 }
@@ -79,8 +80,8 @@ describe('stageMarks', () => {
   it('marks everything done, or worked out, when every part is ready and nothing is doubted', () => {
     const marks = marksFor(withSlab, resultWith(ALL_READY))
     const workedOut = STAGE_NAMES.filter((stage) => marks[stage] === 'ready')
-    expect(workedOut).toEqual(['cuts', 'paper'])
-    expect(STAGE_NAMES.filter((stage) => marks[stage] === 'done')).toHaveLength(STAGE_NAMES.length - 2)
+    expect(workedOut).toEqual(['cuts', 'form', 'price', 'paper'])
+    expect(STAGE_NAMES.filter((stage) => marks[stage] === 'done')).toHaveLength(STAGE_NAMES.length - 4)
   })
 
   it('doubts everything that hangs on a size in doubt, and on a piece that lies on wood', () => {
@@ -161,6 +162,8 @@ describe('stageOfIssue', () => {
     ['resin-colder-than-sheet', 'pour'],
     ['piece-floats', 'pour'],
     ['pour-nothing-to-fill', 'pour'],
+    ['build-door', 'form'],
+    ['build-step-early', 'price'],
   ] as const)('sends %s to the stage %s', (code, stage) => {
     expect(stageOfIssue(code)).toBe(stage)
   })

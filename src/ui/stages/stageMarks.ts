@@ -26,6 +26,7 @@ function stagesThatStand(
   const table = isReady(option?.footprint)
   const cuts = table && isReady(option?.pieces)
   const pour = table && isPourKnown(option?.pour)
+  const build = isReady(option?.buildTask)
   return {
     slabs: hasPhoto,
     photo: hasPhoto,
@@ -34,6 +35,8 @@ function stagesThatStand(
     table,
     cuts,
     pour,
+    form: build,
+    price: build,
     paper: cuts && isReady(option?.coverage),
   }
 }
@@ -71,9 +74,9 @@ const hasOpenAnswer = (stage: StageName, option: OptionResult | undefined): bool
   (stage === 'table' && !isCovered(option)) || (stage === 'pour' && option?.pour.state === 'pending')
 
 /** Stages whose answer follows from the size and from where the pieces lie. */
-const HANG_ON_SIZE: ReadonlySet<StageName> = new Set(['table', 'cuts', 'pour', 'paper'])
+const HANG_ON_SIZE: ReadonlySet<StageName> = new Set(['table', 'cuts', 'pour', 'form', 'price', 'paper'])
 /** The maker does nothing there: the program works it out, and nobody has looked at it yet. */
-const WORKED_OUT: ReadonlySet<StageName> = new Set(['cuts', 'paper'])
+const WORKED_OUT: ReadonlySet<StageName> = new Set(['cuts', 'form', 'price', 'paper'])
 
 /**
  * Whether covered or not is in doubt: the size of everything is, or a piece lies on other wood.

@@ -1,4 +1,4 @@
-import { type IssueCode, isPourCode } from '../../core/plan'
+import { isBuildCode, type IssueCode, isPourCode } from '../../core/plan'
 import type { StageName } from './stageNames'
 
 /** Where an issue is put right, by the first word of its code. */
@@ -24,11 +24,19 @@ const STAGE_OF_SUBJECT: Readonly<Record<string, StageName>> = {
   pour: 'pour',
 }
 
+/** What of form, wood, weight, work and money is put right beside the prices. */
+const PRICE_CODES: ReadonlySet<IssueCode> = new Set([
+  'build-step-early',
+  'build-slab-unpriced',
+  'build-hours-unpriced',
+])
+
 /** The stage at which an issue can be put right. */
 export function stageOfIssue(code: IssueCode): StageName {
   if (code === 'scale-no-photo') return 'photo'
   if (code === 'slab-clipped') return 'scale'
   if (isPourCode(code)) return 'pour'
+  if (isBuildCode(code)) return PRICE_CODES.has(code) ? 'price' : 'form'
   const [subject = ''] = code.split('-')
   return STAGE_OF_SUBJECT[subject] ?? 'scale'
 }

@@ -1,6 +1,5 @@
 import type { CoverageResult, OptionAccuracy, OptionResult, ResinResult } from '../../core/plan'
 import { useStore } from 'zustand'
-import { formatMoneyPlain } from '../../core/units'
 import { planStore } from '../../state/planStore'
 import { useAnswerDoubted, useStageMarks } from '../stages/useStageMarks'
 import { t } from '../text/t'
@@ -41,14 +40,14 @@ function figuresOf(option: OptionResult | undefined, format: Format, showsCost: 
       plusMinus: format.plusMinus(sure?.woodAreaSdMm2, 'area'),
     },
   ]
-  return [...figures, ...(showsCost ? costFigure(resin) : [])]
+  return [...figures, ...(showsCost ? costFigure(resin, format) : [])]
 }
 
-function costFigure(resin: ResinResult | null): readonly Figure[] {
+function costFigure(resin: ResinResult | null, format: Format): readonly Figure[] {
   const costCents = resin?.costCents ?? null
   return costCents === null
     ? []
-    : [{ key: 'cost', label: t('figure-cost'), text: formatMoneyPlain(costCents) }]
+    : [{ key: 'cost', label: t('figure-cost'), text: format.money(costCents) }]
 }
 
 /** The numbers that decide, in view at every stage. */

@@ -7,6 +7,7 @@ import {
   formatLength,
   type LengthFormat,
   formatMass,
+  formatMoney,
   formatNumber,
   formatPercent,
   formatPlusMinus,
@@ -14,7 +15,11 @@ import {
   formatVolume,
   type UncertainQuantity,
 } from '../../core/units'
+import { useShownPlan } from '../useActive'
 import { useDisplay } from './useDisplay'
+
+/** The language of the program's texts: amounts are written as its readers expect them. */
+const MONEY_LOCALE = 'en'
 
 export interface Format {
   length: (mm: number, format?: LengthFormat) => string
@@ -30,11 +35,14 @@ export interface Format {
   kelvin: (kelvin: number) => string
   force: (newton: number) => string
   hours: (hours: number) => string
+  /** An amount in the currency of the job. */
+  money: (cents: number) => string
 }
 
 /** Figures as text in the units shown: the only way that a component makes a figure. */
 export function useFormat(): Format {
   const display = useDisplay()
+  const { currency } = useShownPlan().shop
   return useMemo(
     () => ({
       length: (mm, format) => formatLength(mm, display, format),
@@ -50,7 +58,8 @@ export function useFormat(): Format {
       temperature: (celsius) => formatTemperature(celsius, display),
       force: (newton) => formatForce(newton, display),
       hours: formatHours,
+      money: (cents) => formatMoney(cents, currency, MONEY_LOCALE),
     }),
-    [display],
+    [display, currency],
   )
 }

@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import type { Option, SlabRow } from '../../../core/plan'
-import { boardFeetFromMm3, formatMoneyPlain, formatNumber, mm3ToLitres } from '../../../core/units'
+import { boardFeetFromMm3, formatNumber, mm3ToLitres } from '../../../core/units'
 import { layFootprint, removeSlab, setSlabFacts, setSlabStock } from '../../../state/commands'
 import { run } from '../../../state/run'
 import { sessionStore } from '../../../state/sessionStore'
@@ -40,8 +40,8 @@ function figuresOf(row: SlabRow, format: Format, isInch: boolean) {
         plusMinus: format.plusMinus(row.finished?.sdMm, 'length'),
       }),
     ),
-    ...known(t('slabs-price'), row.slab.priceCents, formatMoneyPlain),
-    ...known(t('slabs-material'), row.materialCents, formatMoneyPlain),
+    ...known(t('slabs-price'), row.slab.priceCents, format.money),
+    ...known(t('slabs-material'), row.materialCents, format.money),
   ]
 }
 

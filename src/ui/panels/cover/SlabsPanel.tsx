@@ -1,6 +1,5 @@
 import { useState } from 'react'
 import { bestSlab, compareSlabs, type Option, SLAB_ORDERS, type SlabOrder } from '../../../core/plan'
-import { formatMoneyPlain } from '../../../core/units'
 import { addSlabPhotoFromDevice } from '../../files/jobFiles'
 import { t } from '../../text/t'
 import { useDisplay } from '../../text/useDisplay'
@@ -31,7 +30,7 @@ function Headline({ rows, over, all, cancel }: SlabRows) {
                 cost:
                   best.materialCents === null
                     ? ''
-                    : t('slabs-best-cost', { cost: formatMoneyPlain(best.materialCents) }),
+                    : t('slabs-best-cost', { cost: format.money(best.materialCents) }),
               })}
             </p>
           )}

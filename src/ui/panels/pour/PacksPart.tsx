@@ -1,5 +1,4 @@
 import type { Option, PourResult } from '../../../core/plan'
-import { formatMoneyPlain } from '../../../core/units'
 import { OptionalNumberField } from '../../fields/OptionalNumberField'
 import { PercentField } from '../../fields/PercentField'
 import { t } from '../../text/t'
@@ -21,11 +20,11 @@ function PackRows({ packs, isExample }: PackRowsProps) {
       rows={[
         ...packs.packs.map(({ pack, count }) => ({
           name: t('packs-row', { count, name: pack.name }),
-          figure: formatMoneyPlain(pack.priceCents * count),
+          figure: format.money(pack.priceCents * count),
         })),
         {
           name: t(isExample ? 'packs-cost-example' : 'packs-cost'),
-          figure: formatMoneyPlain(packs.costCents),
+          figure: format.money(packs.costCents),
           isTotal: true,
         },
         { name: t('packs-left'), figure: format.volume(packs.leftOverLitres) },

@@ -1,5 +1,12 @@
 /** What an undo or redo step is called: "Undo: <label>". One for each command. */
 export const commandTexts = {
+  'command-setSlabWood': 'change what is said of the wood',
+  'command-setRoom': 'change the client’s room',
+  'command-setForm': 'change the form',
+  'command-setStanding': 'change base and way in',
+  'command-setCosts': 'change a cost',
+  'command-setShop': 'change the shop’s rates',
+  'command-addLongerOption': 'add a longer option',
   'command-goBackTo': 'go back to an earlier version',
   'command-addPhotoSlab': 'add a slab',
   'command-addStationSlab': 'add a slab',

@@ -76,6 +76,10 @@ const photoProblems: Readonly<Record<string, Sentence>> = {
   'pour-worker-failed': () => 'Working out the pour failed. Your job is kept; change a figure to try again.',
   'pour-worker-crashed': () =>
     'Working out the pour broke down. Your job is kept; change a figure to try again.',
+  'build-worker-failed': () =>
+    'Working out form and price failed. Your job is kept; change a figure to try again.',
+  'build-worker-crashed': () =>
+    'Working out form and price broke down. Your job is kept; change a figure to try again.',
   'photo-worker-unsupported': () =>
     'This browser is too old to work on photos in the background. Use a newer one.',
 }

@@ -107,6 +107,8 @@ export const workbenchTexts = {
   'verdict-missing-table': 'No answer yet: the table is not laid',
   'verdict-missing-cuts': 'No answer yet: the cuts need something',
   'verdict-missing-pour': 'No answer yet',
+  'verdict-missing-form': 'No answer yet',
+  'verdict-missing-price': 'No answer yet',
   'verdict-missing-paper': 'No answer yet',
   'figure-none': '–',
   'figure-resin': 'Resin to mix',
