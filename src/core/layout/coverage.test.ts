@@ -50,8 +50,31 @@ describe('coverage of a table that a board more than covers', () => {
   it('LAY-4 tells what is to spare at the tightest side', () => {
     const coverage = coverageOn(slab, sidesOf())
     expect(coverage.spare?.distanceMm).toBe(20)
+    const { onTable = [0, 0], onEdge = [0, 0] } = coverage.spare ?? {}
+    expect([onTable[1], onEdge[1]]).toEqual([0, -20])
     expect(coverage.gaps).toEqual([])
     expect(verdictOf(coverage, sidesOf())).toEqual({ kind: 'covers', spareMm: 20 })
+  })
+
+  it('LAY-4 tells a tight corner from a tight side', () => {
+    // An edge that falls off towards the start: the far corner there comes nearest to it, 21/√2 mm by hand.
+    const cut = [
+      tablePoint(-30, 9),
+      tablePoint(9, -30),
+      tablePoint(2040, -30),
+      tablePoint(2040, 950),
+      tablePoint(-30, 950),
+    ]
+    const spare = coverageOn(cut, sidesOf()).spare
+    expect(spare?.distanceMm).toBeCloseTo(21 / Math.SQRT2, 6)
+    expect([spare?.isAtCorner, spare?.onTable]).toEqual([true, [0, 0]])
+    const bumped = [
+      ...box(-30, -30, 2040, 950),
+      tablePoint(-30, 450),
+      tablePoint(-8, 440),
+      tablePoint(-30, 430),
+    ]
+    expect(coverageOn(bumped, sidesOf()).spare?.isAtCorner).toBe(false)
   })
 
   it('LAY-2 counts a hole as a void with its own depth', () => {
@@ -71,7 +94,9 @@ describe('coverage of a table that runs past the wood', () => {
 
   it('LAY-5 tells the side, how deep and how long', () => {
     const coverage = coverageOn(slab, sidesOf())
-    expect(coverage.sideGaps).toEqual([{ side: 'near', greatestDepthMm: 40, lengthMm: 2000 }])
+    expect(coverage.sideGaps).toMatchObject([{ side: 'near', greatestDepthMm: 40, lengthMm: 2000 }])
+    const [onSide, onWood] = coverage.sideGaps[0]?.deepest ?? []
+    expect([onSide?.[1], onWood?.[1]]).toEqual([900, 860])
     expect(coverage.spare).toBeNull()
     expect(verdictOf(coverage, sidesOf())).toMatchObject({
       kind: 'needs-fill',

@@ -9,6 +9,7 @@ import {
   ringBounds,
   subtractRegions,
   type TablePoint,
+  tablePoint,
 } from '../geometry'
 import { boundsTouch, clipToOutline } from './clipToOutline'
 import { type Gap, gapsOf, type TableVoid } from './gaps'
@@ -94,7 +95,7 @@ export function coverageOf(input: CoverageInput): Coverage {
     spare:
       sideGaps.length > 0 || hasKeptSide || mainWood.length === 0
         ? null
-        : spareDistance(input.finished, input.slabOutline),
+        : spareDistance(input.finished, input.slabOutline, tablePoint),
     overlaps,
   }
 }

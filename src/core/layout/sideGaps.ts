@@ -1,4 +1,4 @@
-import { type Bounds, type Region, type Ring, ringBounds, type TablePoint } from '../geometry'
+import { type Bounds, type Region, type Ring, ringBounds, type TablePoint, tablePoint } from '../geometry'
 import { clipToOutline } from './clipToOutline'
 import { type Columns, columnSpans, type Span } from './columnSpans'
 import { cornersFilled, type FilledCorners, isInCorner, neighboursOf } from './filledCorners'
@@ -9,6 +9,8 @@ export interface SideGap {
   readonly side: TableSide
   /** How far wood stops short of the finished side, at most, mm. */
   readonly greatestDepthMm: number
+  /** Where it is so short: from the finished side to the wood. */
+  readonly deepest: readonly [onSide: TablePoint, onWood: TablePoint]
   /** Along how much of the side, mm. */
   readonly lengthMm: number
 }
@@ -39,11 +41,15 @@ export function sideGapsOf(
   const corners = cornersFilled(inside, bounds, sides)
   const columns = [0, 1].map((axis) => columnSpans(inside, bounds, axis === 0 ? 0 : 1, COLUMN_STEP_MM))
   return TABLE_SIDES.filter((side) => sides[side].finish !== 'live')
-    .map((side) => ({
-      side,
-      greatestDepthMm: greatestDepthMm(columns[isAlongX(side) ? 0 : 1], { bounds, side, sides, corners }),
-      lengthMm: lengthOnSide(inside, bounds, side) - corners[side].before - corners[side].beyond,
-    }))
+    .map((side) => {
+      const { depthMm, at } = greatestDepth(columns[isAlongX(side) ? 0 : 1], { bounds, side, sides, corners })
+      return {
+        side,
+        greatestDepthMm: depthMm,
+        deepest: deepestAt(bounds, side, at, depthMm),
+        lengthMm: lengthOnSide(inside, bounds, side) - corners[side].before - corners[side].beyond,
+      }
+    })
     .filter(({ greatestDepthMm: depthMm }) => depthMm > LEAST_DEPTH_MM)
     .sort((p, q) => q.greatestDepthMm - p.greatestDepthMm)
 }
@@ -55,20 +61,47 @@ interface OfSide {
   readonly corners: FilledCorners
 }
 
-/** Depth of the gap that opens on a side, over the columns that belong to that side. */
-function greatestDepthMm(columns: Columns | undefined, { bounds, side, sides, corners }: OfSide): number {
-  if (columns === undefined) return 0
+interface Depth {
+  readonly depthMm: number
+  /** Place along the side, mm. */
+  readonly at: number
+}
+
+const NO_DEPTH: Depth = { depthMm: 0, at: 0 }
+
+function deepestAt(
+  { minX, minY, maxX, maxY }: Bounds,
+  side: TableSide,
+  at: number,
+  depthMm: number,
+): SideGap['deepest'] {
+  switch (side) {
+    case 'start':
+      return [tablePoint(minX, at), tablePoint(minX + depthMm, at)]
+    case 'end':
+      return [tablePoint(maxX, at), tablePoint(maxX - depthMm, at)]
+    case 'far':
+      return [tablePoint(at, minY), tablePoint(at, minY + depthMm)]
+    case 'near':
+      return [tablePoint(at, maxY), tablePoint(at, maxY - depthMm)]
+  }
+}
+
+/** The gap that opens on a side, where it is deepest, over the columns that belong to that side. */
+function greatestDepth(columns: Columns | undefined, { bounds, side, sides, corners }: OfSide): Depth {
+  if (columns === undefined) return NO_DEPTH
   const [low, high] = isAlongX(side)
     ? ([bounds.minX, bounds.maxX] as const)
     : ([bounds.minY, bounds.maxY] as const)
   const [before, beyond] = neighboursOf(side)
-  return columns.at.reduce((greatest, at, index) => {
+  return columns.at.reduce((greatest: Depth, at, index) => {
     if (isInCorner(at, [low, high], corners[side])) return greatest
     const depthMm = openingDepthMm(columns.spans[index] ?? [], bounds, side)
     const toBefore = takesCorner(side, before, sides, corners) ? Infinity : at - low
     const toBeyond = takesCorner(side, beyond, sides, corners) ? Infinity : high - at
-    return depthMm <= Math.min(toBefore, toBeyond) ? Math.max(greatest, depthMm) : greatest
-  }, 0)
+    const isOwn = depthMm <= Math.min(toBefore, toBeyond)
+    return isOwn && depthMm > greatest.depthMm ? { depthMm, at } : greatest
+  }, NO_DEPTH)
 }
 
 /** Whether all of the gap at the corner with a neighbour counts as this side's. */

@@ -26,7 +26,7 @@ export function CoverPart({ result }: { readonly result: OptionResult | undefine
       ? []
       : [
           {
-            name: t('cover-spare'),
+            name: t(cover.spare.isAtCorner ? 'cover-spare-corner' : 'cover-spare-side'),
             figure: format.length(cover.spare.distanceMm),
             plusMinus: marginSure,
           },

@@ -5,6 +5,7 @@ import { placeLabels } from '../labels'
 import type { Handle, Scene } from '../tools/toolTypes'
 import { type Brush, dimensionLine, disc, PLATE, plate, plateWidth, stroke } from './paint'
 import { dimensionsOf, sceneLabels } from './sceneLabels'
+import { paintTightPlaces } from './tightPlaces'
 
 /** Marks, dimensions and name plates. */
 export function paintMarks(brush: Brush, scene: Scene, ink: Ink, display: LengthDisplay): void {
@@ -14,6 +15,7 @@ export function paintMarks(brush: Brush, scene: Scene, ink: Ink, display: Length
   for (const handle of handlesOf(scene)) {
     if (handle.kind === 'mark') paintMark(brush, handle, scene, ink)
   }
+  paintTightPlaces(brush, scene, ink)
   const labels = sceneLabels(scene, display)
   const placed = placeLabels(
     labels,

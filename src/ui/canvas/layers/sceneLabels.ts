@@ -7,11 +7,13 @@ import { handlesOf, tracesOf, traceLabel } from '../handles'
 import type { Label } from '../labels'
 import { readyValue } from '../../readyValue'
 import { weakLabels } from './paintWeak'
+import { tightLabels } from './tightPlaces'
 import type { Handle, Scene } from '../tools/toolTypes'
 import { screenOf } from '../view'
 
 /** Which plates win where there is no room for all. */
 const RANK = {
+  tight: 12,
   weak: 11,
   station: 10,
   cut: 9,
@@ -49,6 +51,7 @@ export function sceneLabels(scene: Scene, display: LengthDisplay): readonly Labe
     ...stationLabels(scene, display),
     ...trayLabel(scene),
     ...weakLabels(scene, display, RANK.weak),
+    ...tightLabels(scene, display, RANK.tight),
     ...dimensionsOf(scene).map(({ id, from, to, lengthMm, rank }) => ({
       ...plain,
       id,

@@ -6,6 +6,8 @@ export const canvasTexts = {
   'canvas-help':
     'Plus and minus zoom, zero shows everything, arrow keys move the picture. With a tool that sets points, arrow keys move a cross and Enter sets a point there. What is selected is moved by the arrow keys: one step, ten with Shift, a tenth with Alt. Square brackets turn it. Escape goes back a step.',
 
+  'canvas-spare': ({ length }: { length: string }) => `${length} to spare`,
+  'canvas-short': ({ length }: { length: string }) => `${length} short`,
   'canvas-view-photo': 'Photo',
   'canvas-view-above': 'From above',
   'canvas-view-table': 'Table top',
