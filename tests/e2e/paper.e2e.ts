@@ -117,7 +117,12 @@ test('template pages of the PDF put together close the slab’s outline, in true
     if (frame === undefined) return []
     const move = ([x, y]: readonly [number, number]) =>
       [x - frame.left + column * (frame.width - 15), y - frame.top + row * (frame.height - 15)] as const
-    return edgeLines(sheet).map((points) => points.map(move))
+    // The rule under the page's title is as wide as the edge of the wood, and lies outside the frame.
+    const isInFrame = ([, y]: readonly [number, number]) =>
+      y > frame.top - 0.1 && y < frame.top + frame.height + 0.1
+    return edgeLines(sheet)
+      .filter((points) => points.every(isInFrame))
+      .map((points) => points.map(move))
   })
   // Each line that ends inside goes on at another line's end: an open end would be a gap.
   const ends = segments.flat()
