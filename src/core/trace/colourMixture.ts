@@ -147,11 +147,15 @@ const CENTRE_ROUNDS = 8
 const MIXTURE_ROUNDS = 4
 
 /**
- * Fits a mixture to samples by nearest centres, then by expectation and maximisation.
+ * Fits a mixture to samples by nearest centres, then by expectation and maximisation. Yields between rounds.
  * @param samples one row of `dimensions` numbers each; at least one row
  * @returns at most `count` parts; deterministic
  */
-export function fitMixture(samples: Float32Array, dimensions: number, count: number): ColourMixture {
+export function* fitMixture(
+  samples: Float32Array,
+  dimensions: number,
+  count: number,
+): Generator<void, ColourMixture> {
   const n = dimensions
   const total = samples.length / n
   let centres = farthestFirst(samples, n, Math.min(count, total))
@@ -159,9 +163,13 @@ export function fitMixture(samples: Float32Array, dimensions: number, count: num
   for (let round = 0; round < CENTRE_ROUNDS; round++) {
     sums = gathered(samples, n, centres)
     centres = sums.map(({ first, weight }) => first.map((value) => value / weight))
+    yield
   }
   let parts: readonly MixturePart[] = sums.map((sum) => partFrom(sum, total, n))
-  for (let round = 0; round < MIXTURE_ROUNDS; round++) parts = improved(samples, n, parts)
+  for (let round = 0; round < MIXTURE_ROUNDS; round++) {
+    parts = improved(samples, n, parts)
+    yield
+  }
   return { dimensions: n, parts }
 }
 

@@ -113,25 +113,28 @@ function colourInto(
   out[at + 2] = (out[at + 2] ?? 0) + weight * (red + green - 2 * blue)
 }
 
+const PLACES_A_SLICE = 500
+
 /**
- * Straightens the photo along a ring.
+ * Straightens the photo along a ring. Yields between stretches.
  * @param ring   positive, photo pixels
  * @param unitPx photo pixels a step; the other lengths are in steps
  * @param along  spacing of the places along it
  * @param reach  steps to either side
  * @param spread how far corners and steps of the ring are smoothed first
  */
-export function edgeBand(
+export function* edgeBand(
   picture: Picture,
   ring: readonly Place[],
   { unitPx, along, reach, spread }: BandSize,
-): EdgeBand {
+): Generator<void, EdgeBand> {
   const centres = smoothedAround(resampledRing(ring, along * unitPx), 2, Math.max(0.3, spread / along))
   const normals = smoothedAround(outwardNormals(centres), 2, 1)
   const count = centres.length / 2
   const depth = 2 * reach + 1
   const colours = new Float32Array(count * depth * 3)
   for (let n = 0; n < count; n++) {
+    if (n % PLACES_A_SLICE === 0) yield
     const nx = (normals[n * 2] ?? 0) * unitPx
     const ny = (normals[n * 2 + 1] ?? 0) * unitPx
     for (let t = -reach; t <= reach; t++) {

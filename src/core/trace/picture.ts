@@ -14,13 +14,16 @@ export interface ColourPlanes {
   readonly planes: readonly [light: Float32Array, redGreen: Float32Array, yellowBlue: Float32Array]
 }
 
+/** About a megapixel of a large photo. */
+const ROWS_A_SLICE = 64
+
 /**
  * A smaller copy in opponent colours: each pixel the mean of a square of `factor` photo pixels; what is left over at
- * the right and at the bottom is left out.
+ * the right and at the bottom is left out. Yields between rows.
  * Differences of the stored (gamma) values: they follow the eye well enough, and any mixture with full covariances
  * learns its own axes.
  */
-export function reducedColours(picture: Picture, factor: number): ColourPlanes {
+export function* reducedColours(picture: Picture, factor: number): Generator<void, ColourPlanes> {
   const widthPx = Math.floor(picture.widthPx / factor)
   const heightPx = Math.floor(picture.heightPx / factor)
   const light = new Float32Array(widthPx * heightPx)
@@ -29,6 +32,7 @@ export function reducedColours(picture: Picture, factor: number): ColourPlanes {
   const { rgba } = picture
   const share = 1 / (factor * factor)
   for (let y = 0; y < heightPx; y++) {
+    if (y % ROWS_A_SLICE === 0) yield
     for (let x = 0; x < widthPx; x++) {
       let red = 0
       let green = 0

@@ -34,12 +34,13 @@ function meanContrast({ rows, widthPx, heightPx, dimensions: n }: Features): num
 
 /**
  * Neighbouring pixels hang together by how alike their colours are: w = smoothness · exp(−d² / 2d̄²) / distance
- * (Boykov and Jolly, ICCV 2001), d̄² the picture's mean.
+ * (Boykov and Jolly, ICCV 2001), d̄² the picture's mean. Yields between the directions.
  */
-export function pixelGraph(features: Features, smoothness: number): PixelGraph {
+export function* pixelGraph(features: Features, smoothness: number): Generator<void, PixelGraph> {
   const { widthPx, heightPx, rows, dimensions } = features
   const neighbours = new Int32Array(widthPx * heightPx * 8).fill(-1)
   const capacities = new Float32Array(widthPx * heightPx * 8)
+  yield
   const beta = 1 / (2 * Math.max(1e-3, meanContrast(features)))
   for (const [k, [dx, dy]] of OFFSETS.entries()) {
     const full = smoothness / (k < 4 ? 1 : Math.SQRT2)
@@ -55,6 +56,7 @@ export function pixelGraph(features: Features, smoothness: number): PixelGraph {
         capacities[at * 8 + k] = full * Math.exp(-beta * contrast)
       }
     }
+    yield
   }
   return { neighbours, capacities }
 }

@@ -29,7 +29,8 @@ interface RefineSettings {
   /** The second change is looked for between these, beyond the first. */
   readonly gap: number
   readonly far: number
-  /** How many places to either side an accepted stretch teaches. */
+  /** How many places to either side a stroke on the dark line teaches: so many times its own, at most `learn`. */
+  readonly learnRuns: number
   readonly learn: number
 }
 
@@ -48,6 +49,7 @@ export const REFINE: RefineSettings = {
   faintNoise: 4,
   gap: 2,
   far: 16,
+  learnRuns: 2,
   learn: 150,
 }
 
@@ -154,51 +156,74 @@ function forbid(costs: Float32Array, depth: number, { least, most }: Limits): vo
   }
 }
 
-/** The usual width of the dark line, wider round about strokes that lie on it. */
+/** How many places in a row round about one have something above zero; 0 where it has nothing itself. */
+function runAround(values: Float64Array, at: number): number {
+  const count = values.length
+  const isOn = (n: number): boolean => (values[(n + count) % count] ?? 0) > 0
+  if (!isOn(at)) return 0
+  let length = 1
+  for (const step of [1, -1]) {
+    for (let n = at + step; length < count && isOn(n); n += step) length++
+  }
+  return length
+}
+
+/**
+ * The usual width of the dark line, wider round about strokes that lie on it: the longer a stroke runs along the line,
+ * the farther it teaches; a short one may lie on a single lobe of bark.
+ */
 function arrisWidths(inner: Int32Array, { least }: Limits, settings: RefineSettings): Float64Array {
   const count = inner.length
-  const widths = new Float64Array(count).fill(settings.arris)
-  const reach = Math.ceil(settings.learn * 3)
+  const { arris, learn, learnRuns } = settings
+  const widths = new Float64Array(count).fill(arris)
+  const more = least.map((limit, n) => Math.max(0, limit + STROKE_GAP - (inner[n] ?? 0) - arris))
   for (let n = 0; n < count; n++) {
-    const more = (least[n] ?? 0) + 0.5 - (inner[n] ?? 0) - settings.arris
-    if (!(more > 0)) continue
+    const wider = more[n] ?? 0
+    if (wider === 0) continue
+    const spread = Math.min(learn, learnRuns * runAround(more, n))
+    const reach = Math.ceil(spread * 3)
     for (let k = -reach; k <= reach; k++) {
-      const m = (n + k + count) % count
-      widths[m] = Math.max(
-        widths[m] ?? 0,
-        settings.arris + more * Math.exp(-(k * k) / (2 * settings.learn ** 2)),
-      )
+      const m = (n + k + count * 4) % count
+      widths[m] = Math.max(widths[m] ?? 0, arris + wider * Math.exp(-(k * k) / (2 * spread ** 2)))
     }
   }
   return widths
 }
 
 /** To the strongest change of colour near the rough outline: where the clear face ends. */
-function innerEdge(raw: Float32Array, depth: number, limits: Limits, settings: RefineSettings): Int32Array {
+function* innerEdge(
+  raw: Float32Array,
+  depth: number,
+  limits: Limits,
+  settings: RefineSettings,
+): Generator<void, Int32Array> {
   const count = raw.length / depth
   const change = evened(raw, count, depth, settings.noise)
+  yield
   const costs = change.map((value, at) => {
     const t = (at % depth) - settings.reach
     return -Math.min(value, MOST_CHANGE) + (t / settings.trust) ** 2 / 2
   })
   // A stroke on wood may lie on the dark line: then the clear face ends before it.
   forbid(costs, depth, { most: limits.most, least: limits.least.map(() => NO_LIMIT) })
+  yield
   return cheapestRound(costs, count, depth, { mostStep: 2, stepCost: settings.stepCost })
 }
 
 /** From there outwards over the dark line of the rounded arris, to where it ends. */
-function outerEdge(
+function* outerEdge(
   raw: Float32Array,
   inner: Int32Array,
   depth: number,
   limits: Limits,
   settings: RefineSettings,
-): Int32Array {
+): Generator<void, Int32Array> {
   const count = inner.length
   const from = (n: number): number => (inner[n] ?? 0) + settings.gap
   const to = (n: number): number => (inner[n] ?? 0) + settings.far
   const change = evened(raw, count, depth, settings.faintNoise, from, to)
   const widths = arrisWidths(inner, limits, settings)
+  yield
   const { arrisSpread, arrisTail, arrisWeight, stepCost } = settings
   const costs = change.map((value, at) => {
     const n = Math.floor(at / depth)
@@ -211,29 +236,34 @@ function outerEdge(
     )
   })
   forbid(costs, depth, limits)
+  yield
   return cheapestRound(costs, count, depth, { mostStep: 2, stepCost })
 }
 
 /**
  * Moves a rough outline to the edge on the sharp photo: first to the strongest change of colour near by, then outwards
- * over the dark line that the rounded arris and the bark show, to where that line ends.
+ * over the dark line that the rounded arris and the bark show, to where that line ends. Yields between slices of work.
  * @param rough   positive ring, photo pixels
  * @param strokes hard limits: wood stays inside, the rest outside; a stroke on a dark line also widens it near by
  */
-export function refinedOutline(
+export function* refinedOutline(
   picture: Picture,
   rough: readonly Place[],
   strokes: readonly Stroke[],
   settings: RefineSettings = REFINE,
-): readonly Place[] {
+): Generator<void, readonly Place[]> {
   const stepPx = unitPx(picture)
   const { along, reach, spread } = settings
-  const band = edgeBand(picture, rough, { unitPx: stepPx, along, reach, spread })
+  const band = yield* edgeBand(picture, rough, { unitPx: stepPx, along, reach, spread })
   const depth = 2 * reach + 1
   const raw = changeAcross(band)
+  yield
   const limits = limitsFrom(band, strokes)
-  const inner = innerEdge(raw, depth, limits, settings)
-  const outer = outerEdge(raw, inner, depth, limits, settings)
+  yield
+  const inner = yield* innerEdge(raw, depth, limits, settings)
+  yield
+  const outer = yield* outerEdge(raw, inner, depth, limits, settings)
+  yield
   const offsets = smoothedAround(
     Float64Array.from(outer, (k) => (k - reach) * stepPx),
     1,

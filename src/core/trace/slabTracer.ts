@@ -1,4 +1,5 @@
 import { pxPoint, type PxPoint } from '../geometry'
+import { countedSlices } from './countedSlices'
 import { featuresOf, type Features } from './features'
 import { maskOutline } from './maskOutline'
 import type { Mask } from './maskRegions'
@@ -16,6 +17,10 @@ const SMOOTHNESS = 10
 const FINE_STEPS = 10
 const FIRST_ROUNDS = 4
 const NEXT_ROUNDS = 2
+/** Shares of the whole and of one stroke, for the progress that is told. */
+const PREPARED_SHARE = 0.05
+const CUT_SHARE = 0.9
+const USUAL_SLICES = 8
 
 export interface OutlineProposal {
   /** Positive ring in photo pixels; empty when no wood was marked. */
@@ -70,16 +75,15 @@ export class SlabTracer {
    */
   *outline(strokes: readonly Stroke[]): Generator<number, OutlineProposal> {
     if (!strokes.some(({ kind }) => kind === 'wood')) return { ringPx: [] }
-    const { features, graph } = this.#prepare()
-    yield 0.05
+    const prepared = yield* countedSlices(this.#prepare(), 0, PREPARED_SHARE, USUAL_SLICES)
     this.#forgetBeyond(strokes)
     for (let n = this.#answers.length; n < strokes.length; n++) {
       const stroke = strokes[n]
       if (stroke === undefined) break
-      const work = this.#next(strokes.slice(0, n + 1), stroke, features, graph)
+      const work = this.#next(strokes.slice(0, n + 1), stroke, prepared)
       let turn = work.next()
       while (turn.done !== true) {
-        yield 0.05 + (0.95 * (n + turn.value)) / strokes.length
+        yield PREPARED_SHARE + ((1 - PREPARED_SHARE) * (n + turn.value)) / strokes.length
         turn = work.next()
       }
       this.#answers.push(turn.value)
@@ -87,40 +91,50 @@ export class SlabTracer {
     return { ringPx: (this.#answers.at(-1)?.ring ?? []).map(([x, y]) => pxPoint(x, y)) }
   }
 
-  *#next(
-    given: readonly Stroke[],
-    stroke: Stroke,
-    features: Features,
-    graph: PixelGraph,
-  ): Generator<number, Answer> {
+  *#next(given: readonly Stroke[], stroke: Stroke, prepared: Prepared): Generator<number, Answer> {
     const before = this.#answers.at(-1) ?? NOTHING
     if (!given.some(({ kind }) => kind === 'wood')) return { ...NOTHING, stroke, coarse: given }
     const { mask } = before
     if (mask !== null && isFineStroke(stroke, before.ring, FINE_STEPS * unitPx(this.#picture))) {
-      return { ...before, stroke, ring: this.#refined(mask, given) }
+      return { ...before, stroke, ring: yield* this.#refined(mask, given, prepared, 0) }
     }
     const coarse = [...before.coarse, stroke]
-    const work = woodMask(features, graph, coarse, mask, mask === null ? FIRST_ROUNDS : NEXT_ROUNDS)
+    const work = woodMask(
+      prepared.features,
+      prepared.graph,
+      coarse,
+      mask,
+      mask === null ? FIRST_ROUNDS : NEXT_ROUNDS,
+    )
     let turn = work.next()
     while (turn.done !== true) {
-      yield turn.value * 0.9
+      yield turn.value * CUT_SHARE
       turn = work.next()
     }
-    return { stroke, mask: turn.value, coarse, ring: this.#refined(turn.value, given) }
+    const ring = yield* this.#refined(turn.value, given, prepared, CUT_SHARE)
+    return { stroke, mask: turn.value, coarse, ring }
   }
 
-  #refined(mask: Mask, strokes: readonly Stroke[]): readonly Place[] {
-    const { factor } = this.#prepare().features
+  *#refined(
+    mask: Mask,
+    strokes: readonly Stroke[],
+    { features: { factor } }: Prepared,
+    from: number,
+  ): Generator<number, readonly Place[]> {
     const rough = maskOutline(mask).map(([x, y]) => [x * factor, y * factor] as const)
-    return rough.length < 8 ? rough : refinedOutline(this.#picture, rough, strokes)
+    if (rough.length < 8) return rough
+    yield from
+    return yield* countedSlices(refinedOutline(this.#picture, rough, strokes), from, 1, USUAL_SLICES)
   }
 
-  #prepare(): Prepared {
+  *#prepare(): Generator<void, Prepared> {
     if (this.#prepared !== null) return this.#prepared
     const { widthPx, heightPx } = this.#picture
     const factor = Math.max(1, Math.round(Math.max(widthPx, heightPx) / ROUGH_SIDE_PX))
-    const features = featuresOf(reducedColours(this.#picture, factor))
-    this.#prepared = { features, graph: pixelGraph(features, SMOOTHNESS) }
+    const colours = yield* reducedColours(this.#picture, factor)
+    const features = featuresOf(colours)
+    yield
+    this.#prepared = { features, graph: yield* pixelGraph(features, SMOOTHNESS) }
     return this.#prepared
   }
 

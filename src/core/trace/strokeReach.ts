@@ -10,10 +10,16 @@ const FARTHEST = 100
 
 /**
  * How strongly the strokes speak for each pixel: 1 on a wood stroke, −1 on another, fading with the way from the
- * stroke, counted along even colour, so that it fills a block or a stretch of bark but does not cross its edges.
+ * stroke, counted along even colour, so that it fills a block or a stretch of bark but does not cross its edges. Yields between
+ * the two.
  */
-export function strokeReach(features: Features, graph: PixelGraph, marks: Int8Array): Float32Array {
+export function* strokeReach(
+  features: Features,
+  graph: PixelGraph,
+  marks: Int8Array,
+): Generator<void, Float32Array> {
   const wood = waysFrom(features, graph, marks, 1)
+  yield
   const other = waysFrom(features, graph, marks, -1)
   return wood.map((way, at) => Math.exp(-way / FALL_OFF) - Math.exp(-(other[at] ?? 0) / FALL_OFF))
 }

@@ -1,4 +1,5 @@
 import { pxPoint, ringAreaMm2, ringPerimeterMm, simplifyRing, type PxPoint } from '../geometry'
+import { countedSlices } from './countedSlices'
 import { lightnessAgainstWood } from './lightnessAgainstWood'
 import { grownMask } from './maskGrowth'
 import { maskOutline } from './maskOutline'
@@ -126,7 +127,7 @@ export function* voidProposals(
   outlinePx: readonly PxPoint[],
 ): Generator<number, readonly VoidProposal[]> {
   const factor = Math.max(1, Math.round(Math.max(picture.widthPx, picture.heightPx) / SEARCH_SIDE_PX))
-  const { widthPx, heightPx, planes } = reducedColours(picture, factor)
+  const { widthPx, heightPx, planes } = yield* countedSlices(reducedColours(picture, factor), 0, 0.3, 8)
   yield 0.3
   const slab = ringMask(outlinePx, widthPx, heightPx, factor)
   const core = grownMask(slab, -RIM_PX)

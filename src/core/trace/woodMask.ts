@@ -4,6 +4,7 @@ import type { Features } from './features'
 import { GridCut } from './gridCut'
 import { strokeReach } from './strokeReach'
 import { changedNear } from './changedNear'
+import { countedSlices } from './countedSlices'
 import { floodFrom, withoutHoles, type Mask } from './maskRegions'
 import type { PixelGraph } from './pixelGraph'
 import { strokePlaces, type Stroke } from './stroke'
@@ -18,8 +19,10 @@ const SURE = 1e6
 const REACH_EVIDENCE = 6
 /** So many strokes teach the colours everywhere; later ones only mend where they lie. */
 const TEACHING_STROKES = 5
-const STEPS_A_SLICE = 300
-const USUAL_SLICES = 100
+const STEPS_A_SLICE = 150
+const USUAL_SLICES = 150
+/** Of the whole, until the strokes' reach is known. */
+const REACH_SHARE = 0.05
 /** Before anything is known, the rim of the picture shows what is not the slab. */
 const RIM_SHARE = 0.02
 
@@ -87,10 +90,8 @@ function* pulls({ features, marks, reach }: Scene, known: Mask | null): Generato
   const isWood = (at: number): boolean => marks[at] === 1 || (marks[at] === 0 && known?.inside[at] === 1)
   const isOther = (at: number): boolean =>
     marks[at] === -1 || (marks[at] === 0 && (known === null ? isRim(features, at) : known.inside[at] === 0))
-  const wood = fitMixture(sampled(features, isWood), dimensions, WOOD_PARTS)
-  yield
-  const other = fitMixture(sampled(features, isOther), dimensions, OTHER_PARTS)
-  yield
+  const wood = yield* fitMixture(sampled(features, isWood), dimensions, WOOD_PARTS)
+  const other = yield* fitMixture(sampled(features, isOther), dimensions, OTHER_PARTS)
   const pull = new Float32Array(marks.length)
   for (let at = 0; at < pull.length; at++) {
     const mark = marks[at] ?? 0
@@ -109,6 +110,7 @@ function* oneRound(scene: Scene, known: Mask | null): Generator<void, Mask> {
   const { neighbours, capacities } = graph
   const nodeCount = terminals.length
   const cut = new GridCut({ nodeCount, neighbours, capacities: capacities.slice(), terminals })
+  yield
   while (!cut.step(STEPS_A_SLICE)) yield
   const inside = marks.map((_, at) => (cut.isSource(at) ? 1 : 0))
   return { widthPx: features.widthPx, heightPx: features.heightPx, inside: Uint8Array.from(inside) }
@@ -129,21 +131,16 @@ export function* woodMask(
   rounds: number,
 ): Generator<number, Mask> {
   const marks = strokeMarks(strokes, features)
-  const scene: Scene = { features, graph, marks, reach: strokeReach(features, graph, marks) }
+  const reach = yield* countedSlices(strokeReach(features, graph, marks), 0, REACH_SHARE, 1)
+  const scene: Scene = { features, graph, marks, reach }
   const touched = strokePixels(strokes.slice(-1), features)
   let mask = before
   for (let round = 0; round < rounds; round++) {
-    const work = oneRound(scene, mask)
-    let slices = 0
-    let turn = work.next()
-    while (turn.done !== true) {
-      // Nobody knows how many slices a cut takes: the share creeps up to the next round's.
-      slices++
-      yield (round + slices / (slices + USUAL_SLICES)) / rounds
-      turn = work.next()
-    }
+    const from = REACH_SHARE + ((1 - REACH_SHARE) * round) / rounds
+    const to = REACH_SHARE + ((1 - REACH_SHARE) * (round + 1)) / rounds
+    const cut = yield* countedSlices(oneRound(scene, mask), from, to, USUAL_SLICES)
     const isTeaching = before === null || strokes.length <= TEACHING_STROKES
-    mask = kept(isTeaching ? turn.value : changedNear(before, turn.value, touched), marks)
+    mask = kept(isTeaching ? cut : changedNear(before, cut, touched), marks)
   }
   if (mask === null) throw new InvariantError('no round of cutting was asked for', { rounds })
   return mask
