@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import { pxPoint, type PxPoint } from '../../../src/core/geometry'
+import { pxPoint, type PxPoint, ringAreaMm2 } from '../../../src/core/geometry'
 import { SlabTracer, type Stroke, voidProposals } from '../../../src/core/trace'
 import { decodeJpeg } from '../../support/jpegs'
 import { iouOf, type OutlineScore, scoreOutline, truthMmFromPx } from './score'
@@ -82,8 +82,18 @@ function scoreVoids(truth: PhotoTruth, voidsPx: readonly (readonly PxPoint[])[])
 const rounded = (ring: readonly PxPoint[]): readonly PxPoint[] =>
   ring.map(([x, y]) => pxPoint(Math.round(x * 100) / 100, Math.round(y * 100) / 100))
 
-/** Traces one photo by simulated touches (`touches.ts`) and scores the last outline and the voids within it. */
-export function tracePhoto(file: string, photo: string): PhotoLine {
+/** The same line so many mm to the right and down, by the slab's mean scale. */
+function shifted(ring: readonly PxPoint[], truth: PhotoTruth, byMm: number): readonly PxPoint[] {
+  const real = truth.slab.top_outline_px.map(([x, y]) => pxPoint(x, y))
+  const byPx = byMm * Math.sqrt(Math.abs(ringAreaMm2(real)) / truth.slab.top_area_gross_mm2)
+  return ring.map(([x, y]) => pxPoint(x + byPx, y + byPx))
+}
+
+/**
+ * Traces one photo by simulated touches (`touches.ts`) and scores the last outline and the voids within it.
+ * @param spoilMm shifts the outline by so much before it is scored, and leaves the voids out: the bench must then fail
+ */
+export function tracePhoto(file: string, photo: string, spoilMm = 0): PhotoLine {
   const picture = decodeJpeg(new Uint8Array(readFileSync(file)))
   const truth = readTruthFile(file.replace(/\.jpe?g$/i, '.json'))
   const tracer = new SlabTracer(picture)
@@ -106,7 +116,12 @@ export function tracePhoto(file: string, photo: string): PhotoLine {
     else metFromTouch ??= touches.length
   }
   if (score === null) throw new Error(`${photo}: the truth has no outline`)
-  const voidsPx = finished(voidProposals(picture, outlinePx)).value.map(({ ringPx }) => ringPx)
+  let voidsPx = finished(voidProposals(picture, outlinePx)).value.map(({ ringPx }) => ringPx)
+  if (spoilMm > 0) {
+    outlinePx = rounded(shifted(outlinePx, truth, spoilMm))
+    score = scoreOutline(truth, outlinePx)
+    voidsPx = []
+  }
   return {
     photo,
     ...score,
