@@ -31,6 +31,8 @@ export {
   slabPointFromPlane,
   slabPointFromPx,
 } from './slabFrame'
+export type { PhotoRegistration, SharedMark } from './registerPhoto'
+export { laterSlabFrame, registerPhoto } from './registerPhoto'
 export type { ImageFileFacts, ImageMediaType } from './inspectImageFile'
 export { inspectImageFile, MOST_MEGAPIXELS } from './inspectImageFile'
 export { withoutLocation } from './withoutLocation'

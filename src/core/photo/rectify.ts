@@ -56,14 +56,15 @@ export function rectifyingTransform(frame: SlabFrame, window: SlabWindow): Recti
 }
 
 /** Slab mm → undistorted pixels of the photo, for the flat plane. */
-export function undistortedFromSlab({ camera, originMm, along }: SlabFrame): Homography {
+export function undistortedFromSlab({ camera, originMm, along, isMirrored }: SlabFrame): Homography {
+  const seen = isMirrored === true ? -1 : 1
   const planeFromSlab: Homography = [
     along[0],
     -along[1],
     originMm[0],
-    along[1],
-    along[0],
-    originMm[1],
+    seen * along[1],
+    seen * along[0],
+    seen * originMm[1],
     0,
     0,
     1,

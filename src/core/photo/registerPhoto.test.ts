@@ -2,7 +2,11 @@ import { describe, expect, it } from 'vitest'
 import { FOUR_MARKS, markInput, scene, seen } from '../../../tests/check-values/photo.scene'
 import { type Point, slabPoint } from '../geometry'
 import { planePointFromPx } from './camera'
-import { registerPhoto, slabPointFromLater, type SharedMark } from './registerPhoto'
+import { laterSlabFrame, registerPhoto, slabPointFromLater, type SharedMark } from './registerPhoto'
+import { undistortedFromSlab } from './rectify'
+import { applyHomography } from './homography'
+import { undistortPx } from './camera'
+import { planePointFromSlab, pxFromSlabPoint, slabPointFromPlane } from './slabFrame'
 import { slabScaleFromMarks } from './slabScale'
 
 const HOLES: readonly Point[] = [
@@ -42,6 +46,26 @@ describe('a later photo of the same slab', () => {
     expect(found.rmsMm).toBeLessThan(1e-9)
     expect(slabPointFromLater(found, [200, 300])[0]).toBeCloseTo(400, 6)
     expect(ready(mirrored, 'top').rmsMm).toBeGreaterThan(50)
+  })
+
+  it.each(['top', 'underside'] as const)('PHO-20 gives a frame that takes %s there and back', (face) => {
+    const { scale } = slabScaleFromMarks(markInput(scene({})))
+    if (scale === null) throw new Error('no scale')
+    const seenAs = ([x, y]: Point): Point => [x, face === 'top' ? y : -y]
+    const registration = ready(marksFrom(seenAs), face)
+    const frame = laterSlabFrame(scale, registration)
+    const at: Point = [210, -130]
+    const there = slabPointFromPlane(frame, at)
+    const said = slabPointFromLater(registration, at)
+    expect(there[0]).toBeCloseTo(said[0], 9)
+    expect(there[1]).toBeCloseTo(said[1], 9)
+    const back = planePointFromSlab(frame, there)
+    expect(back[0]).toBeCloseTo(at[0], 9)
+    expect(back[1]).toBeCloseTo(at[1], 9)
+    const drawn = applyHomography(undistortedFromSlab(frame), there)
+    const seenPx = undistortPx(frame.camera.lens, pxFromSlabPoint(frame, there))
+    expect(drawn[0]).toBeCloseTo(seenPx[0], 6)
+    expect(drawn[1]).toBeCloseTo(seenPx[1], 6)
   })
 
   it('PHO-20 shows a mark that was moved', () => {

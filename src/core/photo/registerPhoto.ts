@@ -1,5 +1,7 @@
 import { type Point, pointDistanceMm, slabPoint, type SlabPoint } from '../geometry'
 import { ok, problem, type Result } from '../units'
+import type { SlabScale } from './scaleOfPhoto'
+import type { SlabFrame } from './slabFrame'
 
 /** Where a mark lies in the slab frame of the first photo, and in the plane frame of a later one. */
 export interface SharedMark {
@@ -72,4 +74,13 @@ export function slabPointFromLater(
 ): SlabPoint {
   const y = isMirrored ? -seenY : seenY
   return slabPoint(cos * x - sin * y + shiftMm[0], sin * x + cos * y + shiftMm[1])
+}
+
+/** The slab frame as a later photo sees it: its pixels and those of the first photo then name the same wood. */
+export function laterSlabFrame(
+  { camera }: Pick<SlabScale, 'camera'>,
+  { cos, sin, shiftMm: [x, y], isMirrored }: PhotoRegistration,
+): SlabFrame {
+  const originMm: Point = [-(cos * x + sin * y), sin * x - cos * y]
+  return { camera, originMm, along: [cos, -sin], isMirrored }
 }

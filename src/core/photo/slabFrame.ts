@@ -6,10 +6,12 @@ import type { SlabScale } from './scaleOfPhoto'
 /** The slab frame of one photo: plain data. x runs from the first datum anchor to the second, y down as seen. */
 export interface SlabFrame {
   readonly camera: Camera
-  /** First anchor in the plane frame, mm. */
+  /** First anchor in the plane frame (of a mirrored one: with y turned round), mm. */
   readonly originMm: Point
   /** Unit vector of the slab frame's x in the plane frame. */
   readonly along: Point
+  /** The photo shows the other face, where the slab frame's y runs up instead of down. */
+  readonly isMirrored?: boolean
 }
 
 /** Anchors nearer than this in truth cannot carry a direction: 1 mm of click error would turn the frame by 2°. */
@@ -40,16 +42,20 @@ export const slabPointFromPx = (frame: SlabFrame, px: PxPoint): SlabPoint =>
   slabPointFromPlane(frame, planePointFromPx(frame.camera, px))
 
 /** The slab point of a plane-frame point. */
-export function slabPointFromPlane(frame: SlabFrame, [x, y]: Point): SlabPoint {
+export function slabPointFromPlane(frame: SlabFrame, [x, seenY]: Point): SlabPoint {
+  const y = frame.isMirrored === true ? -seenY : seenY
   const [dx, dy] = [x - frame.originMm[0], y - frame.originMm[1]]
   return slabPoint(dx * frame.along[0] + dy * frame.along[1], dy * frame.along[0] - dx * frame.along[1])
 }
 
 /** The plane-frame point of a slab point. */
-export const planePointFromSlab = (frame: SlabFrame, [x, y]: Point): Point => [
-  frame.originMm[0] + x * frame.along[0] - y * frame.along[1],
-  frame.originMm[1] + x * frame.along[1] + y * frame.along[0],
-]
+export function planePointFromSlab(frame: SlabFrame, [x, y]: Point): Point {
+  const planeY = frame.originMm[1] + x * frame.along[1] + y * frame.along[0]
+  return [
+    frame.originMm[0] + x * frame.along[0] - y * frame.along[1],
+    frame.isMirrored === true ? -planeY : planeY,
+  ]
+}
 
 /** Where a point of the slab's face shows in the photo; NaN for a point behind the camera. */
 export const pxFromSlabPoint = (frame: SlabFrame, point: SlabPoint): PxPoint =>

@@ -1,6 +1,5 @@
 import { type Verdict, verdictOf } from '../layout'
 import { optionAccuracy } from './accuracy/optionAccuracy'
-import { slabAccuracy } from './accuracy/slabAccuracy'
 import { type Issue, issueOf } from './issue'
 import { optionCoverage } from './optionCoverage'
 import { optionFootprint } from './optionFootprint'
@@ -11,31 +10,15 @@ import { leaningGaps } from './pour/leaningGaps'
 import { optionPour, withPour } from './pour/optionPour'
 import { NO_ANSWERS, type SlowAnswers } from './pour/slowAnswers'
 import { after, blockedBy, type Found, type Part, ready } from './part'
-import type {
-  OptionAccuracy,
-  OptionResult,
-  PlanResult,
-  SlabAccuracy,
-  SlabResult,
-  SlabShapeResult,
-} from './planResult'
+import type { OptionAccuracy, OptionResult, PlanResult, SlabResult, SlabShapeResult } from './planResult'
 import type { CoverageResult, FootprintResult } from './tableResult'
 import { rememberRecent } from './rememberRecent'
-import type { Option, Photo, Plan, Slab, Trace } from './schema'
-import { type ScalePartInput, slabScalePart } from './slabScalePart'
-import { slabShape } from './slabShape'
-import { spanText } from './slabSpan'
-import { stationsShape } from './stationsShape'
+import type { Option, Plan, Slab } from './schema'
+import { type Figures, slabFigures, slabThickness } from './slabFigures'
 import { thicknessIssues } from './thicknessIssues'
 
-/** Results kept per part: more than the slabs and options of a long job, few enough to forget what was dragged past. */
-const SLABS_KEPT = 64
+/** Results kept per part: more than the options of a long job, few enough to forget what was dragged past. */
 const OPTIONS_KEPT = 32
-
-interface Figures<R> {
-  readonly result: R
-  readonly issues: readonly Issue[]
-}
 
 /**
  * Every result of a plan; the only way to a figure.
@@ -70,67 +53,6 @@ export function computePlan(plan: Plan, answers: SlowAnswers = NO_ANSWERS): Plan
     options: new Map(options.map(({ result }) => [result.optionId, result])),
     issues: [...slabs, ...options].flatMap(({ issues }) => issues),
   }
-}
-
-const scaleFigures = rememberRecent(slabScalePart, SLABS_KEPT)
-const shapeFigures = rememberRecent(slabShape, SLABS_KEPT)
-const accuracyFigures = rememberRecent(slabAccuracy, SLABS_KEPT)
-const slabFigures = rememberRecent(slabFiguresOf, SLABS_KEPT)
-
-function slabFiguresOf({ slab }: { readonly slab: Slab }): Figures<SlabResult> {
-  const { id: slabId, capture, marks, tapedDistances, boards, rules, flatness, thicknessMm } = slab
-  if (capture.kind === 'stations') {
-    const { part, issues } = stationsShape(slabId, capture.stations)
-    return {
-      result: {
-        slabId,
-        scale: { state: 'blocked', because: [] },
-        shape: part,
-        accuracy: part.state === 'ready' ? { state: 'ready', value: null } : part,
-      },
-      issues: [...slabThickness(slab).issues, ...issues],
-    }
-  }
-  const photo = capture.photos[0] ?? null
-  const { datum } = capture
-  const span = outlineSpan(capture.traces, photo, datum)
-  const scale = scaleFigures({ slabId, marks, tapedDistances, boards, rules, flatness, photo, datum, span })
-  const shape = after(scale.part, ({ photoId, frame }) =>
-    shapeFigures({ slabId, thicknessMm, traces: capture.traces, photoId, frame }),
-  )
-  const accuracy = photo === null ? ready(null) : slabAccuracyPart(slab, photo, scale.part, shape.part)
-  return {
-    result: { slabId, scale: scale.part, shape: shape.part, accuracy: accuracy.part },
-    issues: [...slabThickness(slab).issues, ...scale.issues, ...shape.issues],
-  }
-}
-
-function slabAccuracyPart(
-  { capture }: Slab,
-  photo: Photo,
-  scale: SlabResult['scale'],
-  shape: SlabResult['shape'],
-): Found<SlabAccuracy | null> {
-  const traces = capture.kind === 'photo' ? capture.traces : []
-  return after(scale, (scaleValue) =>
-    after(shape, (shapeValue) => accuracyFigures({ scale: scaleValue, shape: shapeValue, traces, photo })),
-  )
-}
-
-/** How thick the slab is; nothing in the photo tells it. */
-function slabThickness({ id, thicknessMm }: Slab): Found<number> {
-  return thicknessMm === null
-    ? blockedBy([issueOf('slab-thickness-missing', 'blocker', ['slabs', id, 'thicknessMm'])])
-    : ready(thicknessMm)
-}
-
-function outlineSpan(
-  traces: readonly Trace[],
-  photo: Photo | null,
-  datum: ScalePartInput['datum'],
-): string | null {
-  const outline = traces.find(({ meaning, photoId }) => meaning.kind === 'outline' && photoId === photo?.id)
-  return outline === undefined || photo === null ? null : spanText({ ringPx: outline.ringPx, photo, datum })
 }
 
 interface OptionInput {

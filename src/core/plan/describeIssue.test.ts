@@ -35,6 +35,9 @@ const VALUES = {
   tiltRad: 1.2,
   edgeA: 3,
   edgeB: 9,
+  photoName: 'cleaned.jpg',
+  marks: 2,
+  offMm: 12,
 } as const
 
 describe('describeIssue', () => {

@@ -25,6 +25,9 @@ export const ISSUE_CODES = [
   'scale-datum-unusable', // {reason}: a problem code of core/photo
   'scale-unsure', // {plusMinusMm, lengthMm, markNames}: how sure the least sure length is; marks left as clicked
   'scale-board-unchecked', // {}: the size hangs on a board alone
+  'later-photo-few-marks', // {photoName, marks, needed}: marks of the first photo that are set on a later one
+  'later-photo-no-scale', // {photoName}: its marks fit no view of the slab
+  'later-photo-off', // {photoName, offMm}: how far its marks are from where the first photo has them
   // slab
   'slab-thickness-missing', // {}: the resin and the notes on thickness wait for it
   // outline

@@ -38,6 +38,14 @@ export interface SlabScaleResult {
   }
 }
 
+/** A later photo of the slab, in the slab frame of the first: what pixels show of it, and how well its marks fit. */
+export interface LaterPhotoResult extends SlabScaleResult {
+  readonly sharedMarks: number
+  /** How far the shared marks are from where the first photo has them, on the mean and at most, mm. */
+  readonly rmsMm: number
+  readonly worstMm: number
+}
+
 export interface MarkPosition {
   readonly markId: string
   readonly name: string
@@ -114,6 +122,8 @@ export interface OptionAccuracy {
 export interface SlabResult {
   readonly slabId: string
   readonly scale: Part<SlabScaleResult>
+  /** Of each photo after the first, by its id; empty while the first has no scale. */
+  readonly laterPhotos: ReadonlyMap<string, Part<LaterPhotoResult>>
   readonly shape: Part<SlabShapeResult>
   /** Null where no photo says anything: a slab by stations. */
   readonly accuracy: Part<SlabAccuracy | null>

@@ -170,7 +170,7 @@ function datumLength(scale: SlabScale, datum: Datum): { readonly lengthMm: numbe
 }
 
 /** How many photo pixels a millimetre along the datum takes, at the middle of the marks. */
-function pxPerMmAt(frame: SlabFrame, marks: readonly MarkPosition[]): number {
+export function pxPerMmAt(frame: SlabFrame, marks: readonly MarkPosition[]): number {
   const middle = [0, 1].map((axis) => marks.reduce((sum, { at }) => sum + (at[axis] ?? 0), 0) / marks.length)
   const [x = 0, y = 0] = middle
   const a = pxFromSlabPoint(frame, slabPoint(x - 5, y))

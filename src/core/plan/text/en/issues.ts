@@ -17,6 +17,12 @@ export const issueTexts: Readonly<Record<IssueCode, IssueSentence>> = {
       : `Zoom in on ${say.text('markNames')} and set them again, each on its very middle.`),
   'scale-board-unchecked': () =>
     'The size hangs on the board alone. Tape one long distance to check it: place two marks far apart and type what is between them.',
+  'later-photo-few-marks': (say) =>
+    `The later photo ${say.text('photoName')} has ${say.count('marks')} of the first photo’s marks set on it: it takes ${say.count('needed')}, far apart. Until then what is traced on it waits.`,
+  'later-photo-no-scale': (say) =>
+    `The marks on the later photo ${say.text('photoName')} fit no view of the slab. Check which letter is which, and whether it shows the top or the underside.`,
+  'later-photo-off': (say) =>
+    `On the later photo ${say.text('photoName')} the marks lie ${say.length('offMm')} off where the first photo has them. One may be set wrongly, or not last: check them, and which face it shows.`,
   'reference-missing': () =>
     'The program does not know yet how big anything is. Mark four places and tape the distances between them, or lay down a board of known size.',
   'reference-too-few-marks': (say) =>
