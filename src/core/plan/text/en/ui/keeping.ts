@@ -26,4 +26,9 @@ export const keepingTexts = {
     'The browser may clear them when the device runs short of room. A job saved to a file is safe.',
   'room-megabytes': ({ value }: { value: string }) => `${value} MB`,
   'room-gigabytes': ({ value }: { value: string }) => `${value} GB`,
+
+  'twin-both': 'Keep both, named by date',
+  'twin-file': 'Keep the file’s alone',
+  'twin-here': 'Keep the one here alone',
+  'twin-leave': 'Leave both as they are',
 } as const

@@ -57,8 +57,4 @@ export const paperTexts = {
     'Plan and photos in one file, for the phone or the shop’s computer. No server takes part.',
   'hand-over-share': 'Share the plan',
   'hand-over-file': 'Save the plan to a file',
-  'twin-both': 'Keep both, named by date',
-  'twin-file': 'Keep the file’s alone',
-  'twin-here': 'Keep the one here alone',
-  'twin-leave': 'Leave both as they are',
 } as const
