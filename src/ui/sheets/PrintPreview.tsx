@@ -3,6 +3,7 @@ import { useStore } from 'zustand'
 import { buildCutSheets, type Plan, type PlanResult, type SheetKind, sheetText } from '../../core/plan'
 import type { PaperName, Sheet } from '../../core/drawing'
 import type { LengthDisplay } from '../../core/units'
+import { buildStore } from '../../state/buildDesk'
 import { planStore } from '../../state/planStore'
 import { pourStore } from '../../state/pourDesk'
 import { sessionStore } from '../../state/sessionStore'
@@ -54,6 +55,7 @@ function usePaperJob(): PaperJob {
   const display = useDisplay()
   // An answer of the worker changes the results of a plan that is the same.
   useStore(pourStore, (state) => state.answered)
+  useStore(buildStore, (state) => state.answered)
   const result = planResultOf(plan)
   const isBusy = useStore(pourStore, (state) => state.isBusy)
   const sheets = useMemo(

@@ -1,13 +1,16 @@
 import type { Orientation, Sheet } from '../../drawing'
 import { approvalPage, carePage } from './clientPages'
+import { formPages } from './formPages'
 import { listPages } from './listPages'
 import { mixPages } from './mixPages'
 import { framedSheets, type SheetPage } from './sheetFrame'
 import { type CutSheetRequest, gatherSheetInput, type SheetInput } from './sheetInput'
 import { BENCH_SHEETS, SHEET_KINDS, type SheetKind } from './sheetKinds'
+import { clientQuotePages, makersQuotePages } from './quotePages'
 import { slabCheckPage } from './slabCheckPage'
 import { type SlabPage, slabPage } from './slabPage'
 import { tablePages } from './tablePages'
+import { shoppingPages, workPages } from './workPages'
 
 /**
  * The sheets of a job: the slab with its cuts and the cut list, the slab by stations, the table with its resin, the mix
@@ -39,6 +42,16 @@ function pagesOf(kind: SheetKind, input: SheetInput, first: SlabPage): readonly 
       return tablePages(input)
     case 'mix':
       return mixPages(input)
+    case 'form':
+      return formPages(input)
+    case 'work':
+      return workPages(input)
+    case 'shopping':
+      return shoppingPages(input)
+    case 'quote':
+      return clientQuotePages(input)
+    case 'makers-quote':
+      return makersQuotePages(input)
     case 'approval':
       return [approvalPage(input)]
     case 'care':

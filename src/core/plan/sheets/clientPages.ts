@@ -3,7 +3,6 @@ import {
   type Block,
   type Box,
   paragraph,
-  type Segment,
   stackBlocks,
   STROKES,
   type TableColumn,
@@ -15,28 +14,9 @@ import type { SheetInput } from './sheetInput'
 import { SIZE } from './sheetStyle'
 import { aboutText } from './slabPage'
 import { tableDrawing } from './tableDrawing'
+import { pairOfWritingLines, writingLine } from './writingLine'
 
 const AIR_MM = 5
-const WRITE_MM = 14
-
-/** A line to write on, its words small below it. */
-function writingLine(words: string, widthMm: number): Block {
-  const label = paragraph(words, { sizeMm: SIZE.note, widthMm })
-  return {
-    heightMm: WRITE_MM + 1.5 + label.heightMm,
-    spaceBeforeMm: 0,
-    draw: ([x, y]) => {
-      const line: Segment = [
-        [x, y + WRITE_MM],
-        [x + widthMm, y + WRITE_MM],
-      ]
-      return [
-        { kind: 'segments', segments: [line], stroke: STROKES.thin },
-        ...label.draw([x, y + WRITE_MM + 1.5]),
-      ]
-    },
-  }
-}
 
 function approvalRows(input: SheetInput, widthMm: number): readonly Block[] {
   const { text, length, footprint, option, slab } = input
@@ -75,7 +55,7 @@ export function approvalPage(input: SheetInput): SheetPage {
     ...approvalRows(input, box.widthMm),
     paragraph(text.sheetApprovalNature, say),
     paragraph(text.sheetApprovalChange({ mark: revisionMark(plan) }), { ...say, weight: 'bold' }),
-    signatures(input, box.widthMm),
+    pairOfWritingLines([text.sheetApprovalClient, text.sheetApprovalMaker], box.widthMm),
   ]
   const restMm = heightOf(rest)
   const room: Box = {
@@ -92,16 +72,6 @@ export function approvalPage(input: SheetInput): SheetPage {
       ...(drawing?.items ?? []),
       ...stackBlocks(rest, { xMm: box.xMm, yMm: box.yMm + box.heightMm - restMm }),
     ],
-  }
-}
-
-function signatures({ text }: SheetInput, widthMm: number): Block {
-  const halfMm = widthMm / 2 - AIR_MM
-  const lines = [text.sheetApprovalClient, text.sheetApprovalMaker].map((words) => writingLine(words, halfMm))
-  return {
-    heightMm: Math.max(...lines.map(({ heightMm }) => heightMm)),
-    spaceBeforeMm: 2,
-    draw: ([x, y]) => lines.flatMap((line, k) => line.draw([x + k * (halfMm + 2 * AIR_MM), y])),
   }
 }
 

@@ -1,6 +1,7 @@
 import { type LengthDisplay, formatAngle, formatLength, formatPlusMinus } from '../../units'
 import type { Orientation, PaperName } from '../../drawing'
 import type { Verdict } from '../../layout'
+import type { BuildResult } from '../build/buildResult'
 import type { Part } from '../part'
 import type { PourResult } from '../pour/answerPour'
 import type {
@@ -50,6 +51,8 @@ export interface SheetInput extends Omit<CutSheetRequest, 'result'> {
   readonly pour: PourResult | null
   /** The finished top; null until a worker has answered. */
   readonly topKg: number | null
+  /** Form, work and price; null until a worker has answered. */
+  readonly build: BuildResult | null
   readonly length: (mm: number) => string
   readonly angle: (rad: number) => string
 }
@@ -88,6 +91,7 @@ export function gatherSheetInput(request: CutSheetRequest): Omit<SheetInput, 'or
     slabSure: valueOf(slab.accuracy),
     optionSure: valueOf(option.accuracy),
     pour: valueOf(option.pour),
+    build: valueOf(option.build),
     topKg: valueOf(option.build)?.weight.topKg ?? null,
     length: (mm) => unparted(formatLength(mm, request.display)),
     angle: (rad) => formatAngle(rad),

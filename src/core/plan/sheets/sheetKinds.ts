@@ -1,5 +1,17 @@
 /** The sheets of the bench set, in the order in which they are printed. */
-export const SHEET_KINDS = ['cuts', 'slab', 'table', 'mix', 'approval', 'care'] as const
+export const SHEET_KINDS = [
+  'cuts',
+  'slab',
+  'table',
+  'mix',
+  'form',
+  'work',
+  'shopping',
+  'quote',
+  'makers-quote',
+  'approval',
+  'care',
+] as const
 
 export type SheetKind = (typeof SHEET_KINDS)[number]
 

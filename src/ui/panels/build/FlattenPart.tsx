@@ -107,7 +107,7 @@ function resultRows(flattening: BuildResult['flattening'], format: Format) {
   return [
     {
       name: bt('flat-whole'),
-      figure: `${fine(whole.flatMm)}, ${over(whole.overWantedMm)}`,
+      figure: `${fine(whole.flatMm)} ${over(whole.overWantedMm)}`,
       isTotal: true,
     },
     { name: bt('flat-top-passes'), figure: work(whole.top) },
@@ -118,7 +118,7 @@ function resultRows(flattening: BuildResult['flattening'], format: Format) {
         : [
             {
               name: bt('flat-piece', { name: piece.name }),
-              figure: `${fine(piece.flattening.flatMm)}, ${over(piece.flattening.overWantedMm)}`,
+              figure: `${fine(piece.flattening.flatMm)} ${over(piece.flattening.overWantedMm)}`,
             },
           ],
     ),

@@ -71,7 +71,7 @@ function planRows(plan: NonNullable<Form['plan']>, format: Format) {
     },
     { name: bt('form-side-height'), figure: format.length(plan.sideHeightMm) },
     ...jointRows(plan, format),
-    { name: bt('form-tape'), figure: format.length(plan.jointTapeMm) },
+    ...(plan.jointTapeMm > 0 ? [{ name: bt('form-tape'), figure: format.length(plan.jointTapeMm) }] : []),
     { name: bt('form-release'), figure: format.area(plan.releaseAreaMm2) },
     { name: bt('form-screws'), figure: String(plan.screws) },
     { name: bt('form-drip'), figure: format.area(plan.dripSheetAreaMm2) },

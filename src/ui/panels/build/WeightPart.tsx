@@ -82,7 +82,10 @@ export function WeightPart({ weight }: { readonly weight: Weight }) {
             name: bt(weight.isSlabWeighed ? 'weight-slab-weighed' : 'weight-slab'),
             figure: format.mass(weight.slabKg),
           },
-          ...weight.piecesKg.map(({ name, massKg }) => ({ name, figure: format.mass(massKg) })),
+          ...weight.piecesKg.map(({ name, massKg }) => ({
+            name: bt('weight-piece', { name }),
+            figure: format.mass(massKg),
+          })),
           { name: bt('weight-cast'), figure: format.mass(weight.castKg) },
           { name: bt('weight-top'), figure: format.mass(weight.topKg), isTotal: true },
           {

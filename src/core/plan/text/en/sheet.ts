@@ -1,4 +1,5 @@
 import { benchSheetTexts } from './benchSheets'
+import { buildSheetTexts } from './buildSheet'
 import { mixSheetTexts } from './mixSheet'
 
 /** Words of the printed sheets. Values are ready as text, in the units shown. */
@@ -144,6 +145,7 @@ export const sheetText = {
     'An estimate: edges and voids are taken as standing square through the slab. A sloping edge or an undercut void takes more or less. Look at the underside before you order.',
   ...benchSheetTexts,
   ...mixSheetTexts,
+  ...buildSheetTexts,
   sheetResinBlocked: 'The resin cannot be worked out yet: the plan says why.',
   sheetGapsHeading: 'Where wood is short',
   sheetGapSide: ({ side, depth, length }: { side: string; depth: string; length: string }) =>

@@ -8,6 +8,11 @@ export const paperTexts = {
   'sheet-kind-cuts': 'Cuts, drawn and listed',
   'sheet-kind-table': 'Table and resin',
   'sheet-kind-mix': 'Pour and mix card',
+  'sheet-kind-form': 'Form and sheets',
+  'sheet-kind-work': 'Order of work',
+  'sheet-kind-shopping': 'Shopping list',
+  'sheet-kind-quote': 'Quote, for the client',
+  'sheet-kind-makers-quote': 'Quote, inside figures',
   'sheet-kind-approval': 'For the client to sign',
   'sheet-kind-care': 'Care, for the client',
 
