@@ -29,6 +29,7 @@ const VALUES = {
   needed: 5,
   given: 4,
   share: 0.2,
+  limitFraction: 0.12,
   cutBackMm: 12,
   leftAreaMm2: 900_000,
   outsideFraction: 0.4,

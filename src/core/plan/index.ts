@@ -98,7 +98,7 @@ export { WEAK_BANDS_MM, weakPlaces } from './accuracy/weakPlaces'
 export { fillTaskOf, type FillTaskInput } from './fill/fillTaskOf'
 export { withFillProposal } from './fill/withFillProposal'
 export type { SlabOrder } from './cover/compareSlabs'
-export { bestSlab, compareSlabs, SLAB_ORDERS } from './cover/compareSlabs'
+export { bestSlab, cheaperSlabs, compareSlabs, doesServe, isWet, SLAB_ORDERS } from './cover/compareSlabs'
 export type { CoverSubject } from './cover/coverTasks'
 export {
   bestPlaceTask,
@@ -114,4 +114,5 @@ export {
 export { dryingOf, poseBeforeDrying } from './cover/drying'
 export { finishedThickness } from './cover/finishedThickness'
 export type { SlabFindings, SlabRow, SlabVerdict } from './cover/slabRow'
+export { withPourHours } from './cover/pourHours'
 export { slabRow } from './cover/slabRow'

@@ -30,6 +30,7 @@ export const ISSUE_CODES = [
   'later-photo-off', // {photoName, offMm}: how far its marks are from where the first photo has them
   // slab
   'slab-thickness-missing', // {}: the resin and the notes on thickness wait for it
+  'slab-not-dry', // {share, limitFraction}: too wet to be sealed in resin
   // outline
   'outline-missing', // {}
   'outline-too-few-points', // {points}

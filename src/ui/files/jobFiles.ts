@@ -1,6 +1,6 @@
 import type { Photo } from '../../core/plan'
 import type { InputProblem, Result } from '../../core/units'
-import { addPhotoSlab, addStationSlab, replacePhoto } from '../../state/commands'
+import { addLaterPhoto, addPhotoSlab, addStationSlab, replacePhoto } from '../../state/commands'
 import { trackJob } from '../../state/jobStore'
 import { newId } from '../../state/newId'
 import {
@@ -13,7 +13,7 @@ import {
 } from '../../state/planFiles'
 import { planStore } from '../../state/planStore'
 import { run } from '../../state/run'
-import { sessionStore, setNotice } from '../../state/sessionStore'
+import { type SessionState, sessionStore, setNotice, setPhotoId } from '../../state/sessionStore'
 import { goToWork } from '../stages/goToWork'
 import { t } from '../text/t'
 import { ask } from '../uiStore'
@@ -105,14 +105,31 @@ export async function replacePhotoFromDevice(): Promise<void> {
   })
 }
 
-/** One more slab for the job on the bench, by its photo. */
-export async function addSlabPhotoFromDevice(): Promise<void> {
+/** One more photo of the slab that is worked on: what is laid on the slab stays. */
+export async function addLaterPhotoFromDevice(): Promise<void> {
+  const file = await pickFile({ accept: PHOTO_FILES })
+  if (file === null) return
+  await open(file, async (photo) => {
+    const { slabId } = sessionStore.getState()
+    const { slabs } = planStore.getState().plan
+    const slab = slabs.find(({ id }) => id === slabId) ?? slabs[0]
+    if (slab?.capture.kind !== 'photo') return
+    run(addLaterPhoto, { slabId: slab.id, photo })
+    setPhotoId(photo.id)
+    sessionStore.setState({ tool: 'mark' })
+  })
+}
+
+const AT_ITS_PHOTO: Partial<SessionState> = { stage: 'photo', tool: 'select' }
+
+/** One more slab for the job on the bench, by its photo; `next` is what the maker turns to then. */
+export async function addSlabPhotoFromDevice(next = AT_ITS_PHOTO): Promise<void> {
   const file = await pickFile({ accept: PHOTO_FILES })
   if (file === null) return
   await open(file, async (photo) => {
     const slabId = newId()
     run(addPhotoSlab, { slabId, photo })
-    sessionStore.setState({ slabId, stage: 'photo', view: 'photo', tool: 'select', selection: null })
+    sessionStore.setState({ slabId, view: 'photo', selection: null, ...next })
   })
 }
 

@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import type { Slab, SlabScaleResult } from '../../core/plan'
+import { sessionStore } from '../../state/sessionStore'
 import { ActionButton } from '../actions/ActionButton'
 import { ChoiceGroup } from '../fields/ChoiceGroup'
 import { t } from '../text/t'
@@ -15,7 +16,8 @@ import { LinesPart } from './LinesPart'
 import { MarksPart } from './MarksPart'
 import { NoPhotoYet } from './NoPhotoYet'
 import { PanelPart } from './PanelPart'
-import { photoOf } from './photoOf'
+import { PhotoChoice } from './LaterPhotos'
+import { usePhotoOf } from './photoOf'
 import { RulePart } from './RulePart'
 
 type Reference = 'marks' | 'board' | 'rule'
@@ -50,14 +52,21 @@ function referenceOf(slab: Slab): Reference {
   return slab.rules.length > 0 ? 'rule' : 'marks'
 }
 
+/** Whoever comes with a board or a rule in hand lays that one. */
+function referenceInHand(): Reference | null {
+  const { tool } = sessionStore.getState()
+  return tool === 'board' || tool === 'rule' ? tool : null
+}
+
 function SizeOf({ slab }: { readonly slab: Slab }) {
-  const [chosen, setChosen] = useState<Reference | null>(null)
+  const [chosen, setChosen] = useState(referenceInHand)
   const part = usePlanResult().slabs.get(slab.id)?.scale
   const scale = part?.state === 'ready' ? part.value : null
   const reference = chosen ?? referenceOf(slab)
-  const photo = photoOf(slab)
+  const photo = usePhotoOf(slab)
   return (
     <>
+      {photo !== null && <PhotoChoice slab={slab} photo={photo} />}
       <ChoiceGroup<Reference>
         label={t('size-reference')}
         value={reference}
@@ -87,7 +96,8 @@ function SizeOf({ slab }: { readonly slab: Slab }) {
 /** How large the slab is: taped distances between marks, or a board of known size. */
 export function SizePanel() {
   const slab = useSlab()
+  const photo = usePhotoOf(slab)
   if (slab?.capture.kind === 'stations') return <p>{t('size-by-stations')}</p>
-  if (slab === null || photoOf(slab) === null) return <NoPhotoYet />
+  if (slab === null || photo === null) return <NoPhotoYet />
   return <SizeOf slab={slab} key={slab.id} />
 }

@@ -1,7 +1,15 @@
 import type { SlabRow } from './slabRow'
 
-export type SlabOrder = 'answer' | 'cost' | 'resin' | 'waste' | 'weight' | 'length'
-export const SLAB_ORDERS: readonly SlabOrder[] = ['answer', 'cost', 'resin', 'waste', 'weight', 'length']
+export type SlabOrder = 'answer' | 'cost' | 'days' | 'resin' | 'waste' | 'weight' | 'length'
+export const SLAB_ORDERS: readonly SlabOrder[] = [
+  'answer',
+  'cost',
+  'days',
+  'resin',
+  'waste',
+  'weight',
+  'length',
+]
 
 const last = (value: number | null): number => value ?? Number.POSITIVE_INFINITY
 
@@ -18,14 +26,19 @@ const RANK = {
 const YARD_RANK = { yes: 0, measure: 2, no: 4 } as const
 const WET_RANK = 0.5
 
-function rank({ verdict, isReadyToPour }: SlabRow): number {
+/** Too wet to be poured as it is. */
+export const isWet = ({ issues }: SlabRow): boolean => issues.some(({ code }) => code === 'slab-not-dry')
+
+function rank(row: SlabRow): number {
+  const { verdict } = row
   const own = verdict.kind === 'yard' ? YARD_RANK[verdict.answer.kind] : RANK[verdict.kind]
-  return isReadyToPour === false && own < 2 ? own + WET_RANK : own
+  return isWet(row) && own < 2 ? own + WET_RANK : own
 }
 
 const KEY: Readonly<Record<SlabOrder, (row: SlabRow) => number>> = {
   answer: rank,
   cost: ({ materialCents }) => last(materialCents),
+  days: ({ pourHours }) => last(pourHours),
   resin: ({ resinLitres }) => last(resinLitres),
   waste: ({ wasteFraction }) => last(wasteFraction),
   weight: ({ massKg }) => last(massKg),
@@ -45,11 +58,18 @@ export function compareSlabs(rows: readonly SlabRow[], order: SlabOrder): readon
   )
 }
 
+/** Does it serve, as far as is known: dry or not, with resin or without? */
+export const doesServe = (row: SlabRow): boolean => row.slab.stock.rejected === null && rank(row) < 2
+
+/** Slabs that may serve, too, and whose material costs less than the best one's, the cheapest first. */
+export function cheaperSlabs(rows: readonly SlabRow[], best: SlabRow): readonly SlabRow[] {
+  const isCheaper = (row: SlabRow): boolean => last(row.materialCents) < last(best.materialCents)
+  const open = rows.filter((row) => row.slab.stock.rejected === null && rank(row) <= YARD_RANK.measure)
+  return compareSlabs(open.filter(isCheaper), 'cost')
+}
+
 /** The one to buy: it serves and costs least; null while none does. Rules: CHO-6. */
 export function bestSlab(rows: readonly SlabRow[]): SlabRow | null {
-  const [first] = compareSlabs(
-    rows.filter((row) => row.slab.stock.rejected === null && rank(row) < 2),
-    'answer',
-  )
+  const [first] = compareSlabs(rows.filter(doesServe), 'answer')
   return first ?? null
 }

@@ -5,9 +5,9 @@ import { regionsAreaMm2, slabPoint } from '../../geometry'
 import { blankStationSlab } from '../blankPlan'
 import { computePlan } from '../computePlan'
 import type { Option, Slab } from '../schema'
-import { bestSlab, compareSlabs } from './compareSlabs'
+import { bestSlab, cheaperSlabs, compareSlabs, isWet } from './compareSlabs'
 import { bestPlaceTask, type CoverSubject, largestTask, marginTask, woodToSearch } from './coverTasks'
-import { driedRegions, dryingOf, poseBeforeDrying } from './drying'
+import { driedRegions, dryingOf, drynessIssues, poseBeforeDrying } from './drying'
 import { finishedThickness } from './finishedThickness'
 import { type SlabFindings, slabRow } from './slabRow'
 import { yardAnswer } from './yardAnswer'
@@ -68,8 +68,16 @@ describe('thickness and drying', () => {
     const known = dryingOf({ ...flatSlab(), moistureFraction: 0.1 })
     const unknown = dryingOf({ ...flatSlab(), moistureFraction: null })
     expect(unknown.sdFraction).toBeGreaterThan(known.sdFraction)
-    expect([known.isReadyToPour, unknown.isReadyToPour, unknown.isMoistureKnown]).toEqual([true, null, false])
-    expect(dryingOf({ ...flatSlab(), moistureFraction: 0.121 }).isReadyToPour).toBe(false)
+  })
+
+  it('CHO-2 has an issue for a slab above the limit, unless it is to be dried before the pour', () => {
+    const wet = (moistureFraction: number | null, pourMoistureFraction: number | null = null) =>
+      drynessIssues(
+        { ...flatSlab(), moistureFraction, stock: { ...flatSlab().stock, pourMoistureFraction } },
+        0.12,
+      ).map(({ code, severity, values }) => [code, severity, values['share']])
+    expect(wet(0.121)).toEqual([['slab-not-dry', 'warning', 0.121]])
+    expect([wet(0.12), wet(null), wet(0.2, 0.09)]).toEqual([[], [], []])
   })
 
   it('CHO-2 leaves the middle of a table on the same spot of the wood', () => {
@@ -177,6 +185,17 @@ describe('slabs side by side', () => {
     ]
     expect(compareSlabs(rows, 'answer').map(({ slab }) => slab.id)).toEqual(['cheap', 'dear', 'small', 'out'])
     expect(bestSlab(rows)?.slab.id).toBe('cheap')
+  })
+
+  it('CHO-6 names what costs less than the best one and may serve, and sorts by the hours of the pour', () => {
+    const rows = [taped('best', 500, 850), taped('narrow', 100, 700), taped('wet', 300, 850)]
+    const [best, , wet] = rows.map((row, n) => ({ ...row, pourHours: [90, 10, null][n] ?? null }))
+    if (best === undefined || wet === undefined) throw new Error('three rows')
+    const damp = { ...wet, issues: drynessIssues({ ...wet.slab, moistureFraction: 0.2 }, 0.12) }
+    expect([isWet(best), isWet(damp)]).toEqual([false, true])
+    expect(bestSlab([damp, best])?.slab.id).toBe('best')
+    expect(cheaperSlabs([damp, best], best).map(({ slab }) => slab.id)).toEqual(['wet'])
+    expect(compareSlabs([damp, best], 'days').map(({ slab }) => slab.id)).toEqual(['best', 'wet'])
   })
 
   it('CHO-7 lets thirty slabs answer though three of them lack something, and those say what', () => {

@@ -1,9 +1,7 @@
 import { type Isometry, type Region, slabPoint, type SlabPoint } from '../../geometry'
 import { acrossShrinkageFraction, movementMm, speciesNamed } from '../../wood'
+import { type Issue, issueOf } from '../issue'
 import type { Slab } from '../schema'
-
-/** Wetter wood is not ready to be sealed in resin. Common practice, no source. */
-export const MOST_POUR_MOISTURE = 0.12
 
 /**
  * One deviation of the share of its width that a slab of unknown moisture may yet lose, or lose more than was typed: a
@@ -20,9 +18,6 @@ export interface Drying {
   readonly lossFraction: number
   /** One standard deviation of that. */
   readonly sdFraction: number
-  readonly isMoistureKnown: boolean
-  /** Dry enough to be sealed in resin; null: not known. */
-  readonly isReadyToPour: boolean | null
 }
 
 type DriedSlab = Pick<Slab, 'moistureFraction' | 'species' | 'stock'>
@@ -47,20 +42,21 @@ function lossBySpecies({ moistureFraction, species, stock }: DriedSlab): number 
  */
 export function dryingOf(slab: DriedSlab): Drying {
   const { moistureFraction, stock } = slab
-  const atPour = stock.pourMoistureFraction ?? moistureFraction
-  const common = {
-    isMoistureKnown: moistureFraction !== null,
-    isReadyToPour: atPour === null ? null : atPour <= MOST_POUR_MOISTURE,
-  }
   if (stock.shrinkageFraction !== null)
-    return { ...common, lossFraction: stock.shrinkageFraction, sdFraction: TYPED_LOSS_SD }
+    return { lossFraction: stock.shrinkageFraction, sdFraction: TYPED_LOSS_SD }
   const worked = lossBySpecies(slab)
-  if (worked !== null) return { ...common, lossFraction: worked, sdFraction: worked * SPECIES_SD_SHARE }
-  return {
-    ...common,
-    lossFraction: 0,
-    sdFraction: common.isMoistureKnown ? KNOWN_MOISTURE_SD : UNKNOWN_MOISTURE_SD,
-  }
+  if (worked !== null) return { lossFraction: worked, sdFraction: worked * SPECIES_SD_SHARE }
+  return { lossFraction: 0, sdFraction: moistureFraction === null ? UNKNOWN_MOISTURE_SD : KNOWN_MOISTURE_SD }
+}
+
+/** A slab that is too wet to be sealed in resin, now or as it is to be dried. Rules: CHO-2. */
+export function drynessIssues(
+  { id, moistureFraction, stock }: DriedSlab & Pick<Slab, 'id'>,
+  limitFraction: number,
+): readonly Issue[] {
+  const share = stock.pourMoistureFraction ?? moistureFraction
+  if (share === null || share <= limitFraction) return []
+  return [issueOf('slab-not-dry', 'warning', ['slabs', id, 'moistureFraction'], { share, limitFraction })]
 }
 
 /** Wood as it will be when it is poured: narrower across the datum, along which the grain runs. Rules: CHO-2. */

@@ -10,9 +10,10 @@ import { boardMeasure, densityKgPerM3, gravityAt, speciesNamed } from '../../woo
 import { computePlan } from '../computePlan'
 import type { Issue } from '../issue'
 import type { OptionResult, SlabResult } from '../planResult'
+import type { PourTask } from '../pour/pourTask'
 import type { Option, Plan, Slab } from '../schema'
 import { isConvexOutline, keptSides, sizeOf } from './coverTasks'
-import { dryingOf, poseBeforeDrying } from './drying'
+import { dryingOf, drynessIssues, poseBeforeDrying } from './drying'
 import { finishedThickness, type FinishedThickness } from './finishedThickness'
 import { yardAnswer, type YardAnswer } from './yardAnswer'
 
@@ -29,6 +30,8 @@ export type SlabVerdict =
   | {
       readonly kind: 'covers'
       readonly marginMm: number
+      /** Where least is to spare; null: not known, or at a void. */
+      readonly tightest: 'corner' | 'side' | null
       readonly sdMm: number | null
       readonly voids: number
     }
@@ -57,7 +60,12 @@ export interface SlabRow {
   readonly massKg: number | null
   readonly materialCents: number | null
   readonly finished: FinishedThickness | null
-  readonly isReadyToPour: boolean | null
+  /** Whether it is too wet, as an issue. */
+  readonly issues: readonly Issue[]
+  /** What a worker is asked for the pour of a table laid there; null: nothing to pour, or not known. */
+  readonly pourTask: PourTask | null
+  /** From the first pour until the cast may be flattened; 0: nothing to pour; null: not known yet. */
+  readonly pourHours: number | null
 }
 
 /** The same job with nothing but its table, laid on this slab: pieces and lines of its own were another slab's. */
@@ -115,8 +123,16 @@ export function slabRow(input: RowInput): SlabRow {
     volumeMm3,
     massKg: volumeMm3 === null ? null : massOf(slab, volumeMm3),
     finished,
-    isReadyToPour: dryingOf(slab).isReadyToPour,
+    issues: drynessIssues(slab, option.room.greatestPourMoisture),
+    ...pourOf(trial),
   }
+}
+
+/** A top without gaps needs no pour; how long another one takes, a worker has to say. */
+function pourOf(trial: OptionResult | null): Pick<SlabRow, 'pourTask' | 'pourHours'> {
+  const gaps = trial?.coverage.state === 'ready' ? trial.coverage.value.gaps : null
+  if (gaps?.length === 0) return { pourTask: null, pourHours: 0 }
+  return { pourTask: trial?.pourTask.state === 'ready' ? trial.pourTask.value : null, pourHours: null }
 }
 
 /** What the table takes when it is laid on the slab; by tape only the slab itself has a price. */
@@ -161,7 +177,13 @@ function searchedVerdict(input: RowInput, trial: OptionResult | null): SlabVerdi
   const sdMm = marginSd(slab, sizeOf(option.table.outline).widthMm, trial)
   const spareMm = marginMm(option, findings.margin)
   if (spareMm !== null && spareMm >= 0)
-    return { kind: 'covers', marginMm: spareMm, sdMm, voids: voidsIn(trial) }
+    return {
+      kind: 'covers',
+      marginMm: spareMm,
+      tightest: tightestOf(trial, spareMm),
+      sdMm,
+      voids: voidsIn(trial),
+    }
   if (!findings.isDone) return { kind: 'searching' }
   return shortVerdict(input, spareMm === null ? null : -spareMm, sdMm)
 }
@@ -185,6 +207,15 @@ function shortVerdict(
   const isFilled = Object.values(option.table.sides).some(({ finish }) => finish === 'filled')
   if (!isFilled || share > option.cover.mostResinShare) return { kind: 'too-small', shortMm, share }
   return { kind: 'needs-fill', shortMm: shortMm ?? 0, sdMm, share }
+}
+
+/** Further off the search's margin than this, what stops the table is no edge: it is a void, mm. */
+const SAME_MARGIN_MM = 3
+
+function tightestOf(trial: OptionResult | null, marginMm: number): 'corner' | 'side' | null {
+  const spare = trial?.coverage.state === 'ready' ? trial.coverage.value.spare : null
+  if (spare === null || Math.abs(spare.distanceMm - marginMm) > SAME_MARGIN_MM) return null
+  return spare.isAtCorner ? 'corner' : 'side'
 }
 
 const voidsIn = (trial: OptionResult | null): number =>

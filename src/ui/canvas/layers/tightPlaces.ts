@@ -19,16 +19,21 @@ interface TightPlace {
 
 const SHOWN_AT: ReadonlySet<Scene['stage']> = new Set<Scene['stage']>(['slabs', 'table'])
 
-/** The tight places of the table on this slab, on screen; none where they would be in the way. */
+/** More would hide the wood. */
+const MOST_SHOWN = 2
+
+/** The tight places of the table on this slab, the tightest first, on screen; none where they would be in the way. */
 export function tightPlacesOf(scene: Scene): readonly TightPlace[] {
   const coverage = readyValue(scene.optionResult?.coverage)
   const laid = readyValue(scene.optionResult?.footprint)
   const isShown = scene.view === 'above' && SHOWN_AT.has(scene.stage) && laid?.slabId === scene.slab?.id
   if (!isShown || coverage === null) return []
   const { spare, sideGaps } = coverage
-  const short = sideGaps.flatMap(({ side, deepest, greatestDepthMm }) =>
-    placeOf(scene, `tight/${side}`, deepest, greatestDepthMm, true),
-  )
+  const short = sideGaps
+    .slice(0, MOST_SHOWN)
+    .flatMap(({ side, deepest, greatestDepthMm }) =>
+      placeOf(scene, `tight/${side}`, deepest, greatestDepthMm, true),
+    )
   return spare === null
     ? short
     : placeOf(scene, 'tight/spare', [spare.onTable, spare.onEdge], spare.distanceMm, false)

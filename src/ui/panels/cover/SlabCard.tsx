@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import type { Option, SlabRow } from '../../../core/plan'
+import { describeIssue, type Option, type SlabRow } from '../../../core/plan'
 import { boardFeetFromMm3, formatNumber, mm3ToLitres } from '../../../core/units'
 import { layFootprint, removeSlab, setSlabFacts, setSlabStock } from '../../../state/commands'
 import { run } from '../../../state/run'
@@ -42,8 +42,12 @@ function figuresOf(row: SlabRow, format: Format, isInch: boolean) {
     ),
     ...known(t('slabs-price'), row.slab.priceCents, format.money),
     ...known(t('slabs-material'), row.materialCents, format.money),
+    ...known(t('slabs-days'), row.pourHours, daysText),
   ]
 }
+
+const daysText = (hours: number): string =>
+  hours === 0 ? t('slabs-no-pour') : t('slabs-days-figure', { days: Math.ceil(hours / 24) })
 
 function Drying({ row }: { readonly row: SlabRow }) {
   const { id, moistureFraction, stock } = row.slab
@@ -110,11 +114,14 @@ function Reject({ row }: { readonly row: SlabRow }) {
 }
 
 function Notes({ row }: { readonly row: SlabRow }) {
+  const display = useDisplay()
   const { stock, moistureFraction } = row.slab
   return (
     <>
       {stock.rejected !== null && <p>{t('slabs-rejected', { reason: stock.rejected })}</p>}
-      {row.isReadyToPour === false && <p>{t('slabs-wet')}</p>}
+      {row.issues.map((issue) => (
+        <p key={issue.id}>{describeIssue(issue, display)}</p>
+      ))}
       {moistureFraction === null && <p className="note">{t('slabs-moisture-unknown')}</p>}
     </>
   )

@@ -1,39 +1,66 @@
 import { useState } from 'react'
-import { bestSlab, compareSlabs, type Option, SLAB_ORDERS, type SlabOrder } from '../../../core/plan'
-import { addSlabPhotoFromDevice } from '../../files/jobFiles'
+import {
+  bestSlab,
+  cheaperSlabs,
+  compareSlabs,
+  type Option,
+  SLAB_ORDERS,
+  type SlabOrder,
+  type SlabRow,
+} from '../../../core/plan'
+import { setCoverWishes } from '../../../state/commands'
+import { run } from '../../../state/run'
+import { LengthField } from '../../fields/LengthField'
+import { PercentField } from '../../fields/PercentField'
 import { t } from '../../text/t'
 import { useDisplay } from '../../text/useDisplay'
 import { useFormat } from '../../text/useFormat'
 import { useOption } from '../../useActive'
-import { PanelPart } from '../PanelPart'
+import { MoreInputs } from '../pour/MoreInputs'
+import { AddSlab } from './AddSlab'
 import { SlabCard } from './SlabCard'
 import { TwoSlabs } from './TwoSlabs'
 import { type SlabRows, useSlabRows } from './useSlabRows'
-import { slabVerdictText } from './verdictWords'
-import { YardSlab } from './YardSlab'
+import { cheaperWords, slabName, slabVerdictText } from './verdictWords'
+
+interface BestProps {
+  readonly best: SlabRow
+  readonly rows: readonly SlabRow[]
+}
+
+/** The one to buy, why it, and why not a cheaper one. */
+function Best({ best, rows }: BestProps) {
+  const format = useFormat()
+  const display = useDisplay()
+  const cheaper = cheaperSlabs(rows, best)
+  const cost = best.materialCents === null ? null : format.money(best.materialCents)
+  return (
+    <div className="slabs-best">
+      <p>
+        <strong>{t('slabs-best', { name: slabName(best) })}</strong>
+      </p>
+      <p>
+        {slabVerdictText(best, format, display)}{' '}
+        {cost !== null && t(cheaper.length === 0 ? 'slabs-best-least' : 'slabs-best-cost', { cost })}
+      </p>
+      {cheaper.length > 0 && (
+        <p className="note">
+          {t('slabs-cheaper', { slabs: cheaper.map((row) => cheaperWords(row, format)).join('; ') })}
+        </p>
+      )}
+    </div>
+  )
+}
 
 /** Which to buy and why, before anything else. */
 function Headline({ rows, over, all, cancel }: SlabRows) {
-  const format = useFormat()
-  const display = useDisplay()
   const best = bestSlab(rows)
   const isBusy = over < all
   return (
     <>
       {best === null
         ? !isBusy && rows.length > 0 && <p className="slabs-best">{t('slabs-none')}</p>
-        : rows.length > 1 && (
-            <p className="slabs-best">
-              {t('slabs-best', {
-                name: `${best.slab.name} ${best.slab.tag}`.trim(),
-                why: slabVerdictText(best, format, display),
-                cost:
-                  best.materialCents === null
-                    ? ''
-                    : t('slabs-best-cost', { cost: format.money(best.materialCents) }),
-              })}
-            </p>
-          )}
+        : rows.length > 1 && <Best best={best} rows={rows} />}
       {isBusy && (
         <div className="search-line" role="status">
           <label>
@@ -49,23 +76,26 @@ function Headline({ rows, over, all, cancel }: SlabRows) {
   )
 }
 
-function AddSlab({ count }: { readonly count: number }) {
-  const [isTyping, setTyping] = useState(false)
+/** What holds for every slab alike. */
+function SharedWishes({ option }: { readonly option: Option }) {
+  const { cleaningMm, mostResinShare } = option.cover
+  const set = (cover: Partial<Option['cover']>) => run(setCoverWishes, { optionId: option.id, cover })
   return (
-    <PanelPart title={t('slabs-add')}>
-      {isTyping ? (
-        <YardSlab number={count + 1} onDone={() => setTyping(false)} />
-      ) : (
-        <div className="button-row">
-          <button type="button" className="button" onClick={() => setTyping(true)}>
-            {t('slabs-add-tape')}
-          </button>
-          <button type="button" className="button" onClick={() => void addSlabPhotoFromDevice()}>
-            {t('slabs-add-photo')}
-          </button>
-        </div>
-      )}
-    </PanelPart>
+    <MoreInputs title={t('slabs-wishes')}>
+      <div className="field-grid">
+        <LengthField
+          label={t('slabs-cleaning')}
+          valueMm={cleaningMm}
+          limits={{ leastMm: 0, greatestMm: 100 }}
+          onChange={(mm) => set({ cleaningMm: mm })}
+        />
+        <PercentField
+          label={t('slabs-most-resin')}
+          fraction={mostResinShare}
+          onChange={(share) => set({ mostResinShare: share })}
+        />
+      </div>
+    </MoreInputs>
   )
 }
 
@@ -101,6 +131,7 @@ function Compared({ option }: { readonly option: Option }) {
           <SlabCard key={row.slab.id} row={row} option={option} />
         ))}
       </ul>
+      <SharedWishes option={option} />
       <AddSlab count={found.rows.length} />
       {!hasCover && found.rows.length > 1 && <TwoSlabs option={option} rows={found.rows} />}
     </>

@@ -1,6 +1,9 @@
 import { useMemo, useState } from 'react'
 import type { TwoSlabPair } from '../../../core/layout'
 import { type CoverSubject, type Option, type SlabRow, twoSlabsTask } from '../../../core/plan'
+import { setCoverWishes } from '../../../state/commands'
+import { run } from '../../../state/run'
+import { LengthField } from '../../fields/LengthField'
 import { readyValue } from '../../readyValue'
 import { t } from '../../text/t'
 import { useFormat } from '../../text/useFormat'
@@ -48,6 +51,12 @@ export function TwoSlabs({ option, rows }: Props) {
   const [pair] = found?.state?.incumbent ?? []
   return (
     <PanelPart title={t('slabs-two')} note={t('slabs-two-note')}>
+      <LengthField
+        label={t('slabs-two-band-most')}
+        valueMm={option.cover.mostBandMm}
+        limits={{ leastMm: 0, greatestMm: 500 }}
+        onChange={(mostBandMm) => run(setCoverWishes, { optionId: option.id, cover: { mostBandMm } })}
+      />
       {task === null && (
         <div className="button-row">
           <button type="button" className="button" onClick={ask}>

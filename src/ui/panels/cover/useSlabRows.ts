@@ -4,6 +4,7 @@ import type { BestPose, CoverTask, KeptTable, LargestShape, LargestTable } from 
 import {
   bestPlaceTask,
   type CoverSubject,
+  doesServe,
   keptSides,
   keptTask,
   largestTask,
@@ -14,8 +15,10 @@ import {
   type SlabFindings,
   type SlabRow,
   slabRow,
+  withPourHours,
 } from '../../../core/plan'
 import { askCover, cancelCover, type CoverEntry, coverKey, coverStore } from '../../../state/coverDesk'
+import { askPour, pourAnswerOf, pourStore } from '../../../state/pourDesk'
 import { readyValue } from '../../readyValue'
 import { usePlanResult } from '../../usePlanResult'
 import { useShownPlan } from '../../useActive'
@@ -96,7 +99,15 @@ function rowKeeper(): (input: RowInput) => SlabRow {
   const kept = new Map<string, Kept>()
   return (input) => {
     const { slab, slabResult, option, findings } = input
-    const inputs = [slab, slabResult, option.table, option.cover, option.resin, ...Object.values(findings)]
+    const inputs = [
+      slab,
+      slabResult,
+      option.table,
+      option.cover,
+      option.resin,
+      option.room,
+      ...Object.values(findings),
+    ]
     const before = kept.get(slab.id)
     if (before !== undefined && inputs.every((each, n) => each === before.inputs[n])) return before.row
     const row = slabRow(input)
@@ -105,11 +116,24 @@ function rowKeeper(): (input: RowInput) => SlabRow {
   }
 }
 
+/** Pours that were asked for, so that none is asked for again while it is worked out. */
+const askedPours = new WeakSet<object>()
+
+/** The pours of the slabs that serve, once it is known which: how long they take is part of the choice. */
+function askPours(rows: readonly SlabRow[]): void {
+  for (const row of rows) {
+    if (row.pourTask === null || askedPours.has(row.pourTask) || !doesServe(row)) continue
+    askedPours.add(row.pourTask)
+    askPour(`slab/${row.slab.id}`, row.pourTask)
+  }
+}
+
 /** Every slab of the job with what is known of it, as the searches come in. */
 export function useSlabRows(option: Option): SlabRows {
   const plan = useShownPlan()
   const result = usePlanResult()
   const entries = useStore(coverStore, (state) => state.entries)
+  useStore(pourStore, (state) => state.answered)
   const [rowFor] = useState(rowKeeper)
   const asked = useMemo(() => askedOf(plan, result, option), [plan, result, option])
   useEffect(() => {
@@ -121,9 +145,14 @@ export function useSlabRows(option: Option): SlabRows {
     const findings = findingsOf(asked, slab.id, entries)
     return [rowFor({ plan, option, slab, slabResult, issues: result.issues, findings })]
   })
+  const over = asked.filter(({ key }) => isOver(entries.get(key))).length
+  const isDone = over === asked.length
+  useEffect(() => {
+    if (isDone) askPours(rows)
+  })
   return {
-    rows,
-    over: asked.filter(({ key }) => isOver(entries.get(key))).length,
+    rows: rows.map((row) => withPourHours(row, row.pourTask === null ? null : pourAnswerOf(row.pourTask))),
+    over,
     all: asked.length,
     cancel: () => asked.forEach(({ key }) => cancelCover(key)),
   }

@@ -1,4 +1,4 @@
-import { describeIssue, type SlabRow, type SlabVerdict } from '../../../core/plan'
+import { describeIssue, isWet, type SlabRow, type SlabVerdict } from '../../../core/plan'
 import type { LengthDisplay } from '../../../core/units'
 import { t } from '../../text/t'
 import type { Format } from '../../text/useFormat'
@@ -29,6 +29,7 @@ function servingWords(verdict: Serving, format: Format): string {
     case 'covers':
       return t(verdict.voids > 0 ? 'slabs-covers-voids' : 'slabs-covers', {
         spare: sure(format, verdict.marginMm, verdict.sdMm),
+        place: t(`slabs-at-${verdict.tightest ?? 'place'}`),
         voids: verdict.voids,
       })
     case 'covers-kept':
@@ -87,8 +88,20 @@ const MARKS = {
 const YARD_MARKS = { yes: 'done', measure: 'doubtful', no: 'stop' } as const
 
 /** Whether it serves, in shape and colour. */
-export function slabMark({ verdict, slab, isReadyToPour }: SlabRow): 'done' | 'doubtful' | 'needs' | 'stop' {
+export function slabMark(row: SlabRow): 'done' | 'doubtful' | 'needs' | 'stop' {
+  const { verdict, slab } = row
   if (slab.stock.rejected !== null) return 'stop'
   const mark = verdict.kind === 'yard' ? YARD_MARKS[verdict.answer.kind] : MARKS[verdict.kind]
-  return mark === 'done' && isReadyToPour === false ? 'doubtful' : mark
+  return mark === 'done' && isWet(row) ? 'doubtful' : mark
+}
+
+export const slabName = ({ slab }: SlabRow): string => `${slab.name} ${slab.tag}`.trim()
+
+/** Why a slab that costs less is not the one to buy. */
+export function cheaperWords(row: SlabRow, format: Format): string {
+  const said = { name: slabName(row), cost: format.money(row.materialCents ?? 0) }
+  if (isWet(row)) return t('slabs-cheaper-wet', said)
+  if (row.verdict.kind === 'needs-fill')
+    return t('slabs-cheaper-fill', { ...said, share: format.share(row.verdict.share) })
+  return t('slabs-cheaper-open', said)
 }

@@ -67,6 +67,8 @@ export const issueTexts: Readonly<Record<IssueCode, IssueSentence>> = {
   'focal-unlikely': () =>
     'The marks and distances fit only a camera that few phones have. A distance may be misread, or the photo was cropped.',
 
+  'slab-not-dry': (say) =>
+    `Not ready to pour: ${say.percent('share')} moisture, above the ${say.percent('limitFraction')} that you pour at. Dry it first.`,
   'slab-thickness-missing': () =>
     'The slab’s thickness is not known, so the resin cannot be worked out. Measure it and type it at Photo.',
 

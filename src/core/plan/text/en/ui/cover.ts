@@ -51,27 +51,39 @@ export const coverTexts = {
   'cover-pick-none': 'touch the curve',
   'cover-take': 'Take this size',
 
-  'slabs-best': ({ name, why, cost }: { name: string; why: string; cost: string }) =>
-    `${name}: ${why}${cost}`,
-  'slabs-best-cost': ({ cost }: { cost: string }) => ` Material ${cost}, the least of those that serve.`,
+  'slabs-best': ({ name }: { name: string }) => `Buy ${name}`,
+  'slabs-best-cost': ({ cost }: { cost: string }) => `Slab and resin ${cost}.`,
+  'slabs-best-least': ({ cost }: { cost: string }) =>
+    `Slab and resin ${cost}, the least of those that serve as well.`,
+  'slabs-cheaper': ({ slabs }: { slabs: string }) => `Cheaper, but: ${slabs}.`,
+  'slabs-cheaper-wet': ({ name, cost }: { name: string; cost: string }) =>
+    `${name} (${cost}) is too wet to pour`,
+  'slabs-cheaper-fill': ({ name, cost, share }: { name: string; cost: string; share: string }) =>
+    `${name} (${cost}) needs resin in ${share} of the top`,
+  'slabs-cheaper-open': ({ name, cost }: { name: string; cost: string }) =>
+    `${name} (${cost}) has yet to be measured`,
   'slabs-none':
     'No slab carries the table as it is. Make the table smaller, allow more resin, or join two slabs.',
   'slabs-comparing': ({ over, all }: { over: number; all: number }) => `Comparing: ${over} of ${all} answers`,
   'slabs-order': 'Sort by',
   'slabs-order-answer': 'which serves best',
   'slabs-order-cost': 'cost of material',
+  'slabs-order-days': 'days of the pour',
   'slabs-order-resin': 'resin',
   'slabs-order-waste': 'waste',
   'slabs-order-weight': 'weight',
   'slabs-order-length': 'largest table',
-  'slabs-covers': ({ spare }: { spare: string }) =>
-    `Covers, with ${spare} to spare all round at the best place.`,
-  'slabs-covers-voids': ({ spare, voids }: { spare: string; voids: number }) =>
-    `Covers, with ${spare} to spare all round at the best place; ${voids === 1 ? 'one void' : `${voids} voids`} to fill.`,
+  'slabs-covers': ({ spare, place }: { spare: string; place: string }) =>
+    `Covers, with ${spare} to spare ${place}.`,
+  'slabs-covers-voids': ({ spare, place, voids }: { spare: string; place: string; voids: number }) =>
+    `Covers, with ${spare} to spare ${place}; ${voids === 1 ? 'one void' : `${voids} voids`} to fill.`,
+  'slabs-at-corner': 'at the tightest corner',
+  'slabs-at-side': 'at the tightest side',
+  'slabs-at-place': 'at the tightest place',
   'slabs-covers-kept': ({ least, mean }: { least: string; mean: string }) =>
     `Covers with its live edge: ${least} wide at the narrowest, ${mean} on average.`,
   'slabs-needs-fill': ({ share, short }: { share: string; short: string }) =>
-    `Needs resin in ${share} of the top: it misses by ${short} all round.`,
+    `Needs resin in ${share} of the top: it misses by ${short} at the tightest side.`,
   'slabs-too-small': 'Does not serve: too small.',
   'slabs-short': ({ short, share }: { short: string; share: string }) =>
     `Does not serve: it misses by ${short}, and ${share} of the top would be resin.`,
@@ -87,7 +99,6 @@ export const coverTexts = {
   'slabs-searching': 'Searching …',
   'slabs-needs-input': 'Its size is missing.',
   'slabs-rejected': ({ reason }: { reason: string }) => `Rejected: ${reason}`,
-  'slabs-wet': 'Not ready to pour: above about 12 % moisture. Dry it first.',
   'slabs-moisture-unknown': 'Moisture not measured: what it may yet shrink widens the ±.',
   'slabs-largest': 'Largest at this width',
   'slabs-resin': 'Resin to mix',
@@ -97,7 +108,13 @@ export const coverTexts = {
   'slabs-weight': 'Weight, about',
   'slabs-finished': 'Thick once flat and clean',
   'slabs-price': 'Price',
-  'slabs-material': 'Slab and resin',
+  'slabs-material': 'Material of the table: slab and resin',
+  'slabs-days': 'First pour to flattening',
+  'slabs-days-figure': ({ days }: { days: number }) => (days === 1 ? '1 day' : `${days} days`),
+  'slabs-no-pour': 'nothing to pour',
+  'slabs-wishes': 'What all slabs are asked for',
+  'slabs-cleaning': 'Taken off to clean it after the cast',
+  'slabs-most-resin': 'Most resin in the top',
   'slabs-lay': 'Lay the table here',
   'slabs-look': 'Look at it',
   'slabs-reject': 'Reject',
@@ -113,6 +130,9 @@ export const coverTexts = {
   'slabs-add': 'Add a slab',
   'slabs-add-tape': 'By tape, in the yard',
   'slabs-add-photo': 'By photo',
+  'slabs-add-own': ({ size }: { size: string }) => `By photo with my ${size} on it`,
+  'slabs-add-own-note':
+    'A board or rule that you have kept as yours (stage Size) lies on the slab in the photo: tap it, and the slab has its size.',
   'slabs-yard-title': 'Figures of the slab',
   'slabs-yard-name': ({ number }: { number: number }) => `Slab ${number}`,
   'slabs-ask-length': 'Length',
@@ -129,6 +149,7 @@ export const coverTexts = {
   'slabs-two': 'Two slabs for one table',
   'slabs-two-note': 'A proposal: the best pair, each sawn straight along the joint.',
   'slabs-two-find': 'Look for a pair',
+  'slabs-two-band-most': 'Widest band of resin between them',
   'slabs-two-none': 'No two of these slabs make the table either.',
   'slabs-two-rip': ({
     first,
