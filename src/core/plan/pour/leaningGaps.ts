@@ -43,6 +43,8 @@ interface Leaning {
   readonly wood: readonly Region<TablePoint>[]
   readonly outline: readonly Region<TablePoint>[]
   readonly isTracedUp: boolean
+  /** No gap lies within the outline: what grows over the outline is all there. */
+  readonly isWhole: boolean
 }
 
 interface Grown extends Leaning {
@@ -55,6 +57,8 @@ const MOST_CHANGE = 1e-3
 const MOST_PANELS = 16
 /** Lines that touch are no farther apart than this. */
 const TOUCHING_MM = 0.5
+/** Less of a gap within the outline is two lines laid on each other. */
+const LEAST_CUT_AWAY_MM2 = 50
 
 /**
  * The gaps at many heights where the slab's edge leans: the live edge stands farther out (or in) by an amount that grows
@@ -77,7 +81,7 @@ export function leaningGaps(input: LeaningInput): LeaningGaps | null {
       solids.map((solid) => ({ ...solid, byMm: otherFaceMm * shareAt(heightMm, slabThicknessMm, solid) })),
     )
   const rows = steadyRows(areasAt, levelMm)
-  const atTop = areasAt(slabThicknessMm)
+  const atTop = levelMm === slabThicknessMm ? (rows.at(-1)?.areas ?? []) : areasAt(slabThicknessMm)
   return {
     sections: coverage.gaps.map((gap, index) =>
       gap.kind === 'void'
@@ -102,15 +106,32 @@ function solidsOf({ slab, option, coverage, shape, pose }: LeaningInput): readon
     if (placement === undefined) return []
     // A piece that lies the other way round from the slab's own wood leans the other way.
     const isTurned = placement.pose.turnedOver !== pose.turnedOver
-    return [{ wood: inBlank, outline: outlineBy(placement.pose), isTracedUp: isTracedUp !== isTurned }]
+    return [
+      {
+        wood: inBlank,
+        outline: outlineBy(placement.pose),
+        isTracedUp: isTracedUp !== isTurned,
+        isWhole: false,
+      },
+    ]
   })
-  return [{ wood: coverage.mainWood, outline: outlineBy(invertIsometry(pose)), isTracedUp }, ...laid]
+  const outline = outlineBy(invertIsometry(pose))
+  const edgeGaps = coverage.gaps.filter(({ kind }) => kind === 'edge').map(({ region }) => region)
+  const isWhole = regionsAreaMm2(intersectRegions(edgeGaps, outline)) < LEAST_CUT_AWAY_MM2
+  return [{ wood: coverage.mainWood, outline, isTracedUp, isWhole }, ...laid]
 }
 
 /** From 0 at the traced face to 1 at the other; above the slab as at its upper face. */
 function shareAt(heightMm: number, slabThicknessMm: number, { isTracedUp }: Leaning): number {
   const share = Math.min(1, heightMm / slabThicknessMm)
   return isTracedUp ? 1 - share : share
+}
+
+/** What stands outside the traced line once the wood has grown. Voids lie within it and need not be known. */
+function growthOf({ wood, outline, byMm, isWhole }: Grown): readonly Region<TablePoint>[] {
+  if (isWhole) return offsetRegions(outline, byMm, 'round')
+  const solid = wood.map(({ outer }) => ({ outer, holes: [] }))
+  return subtractRegions(offsetRegions(solid, byMm, 'round'), outline)
 }
 
 interface Row {
@@ -145,9 +166,8 @@ function volumesOf(rows: readonly Row[], levelMm: number): readonly number[] {
 
 function sectionAreas(gaps: CoverageResult['gaps'], solids: readonly Grown[]): readonly number[] {
   const wider = solids.filter(({ byMm }) => byMm > 0)
-  const grown = uniteRegions(
-    wider.flatMap(({ wood, outline, byMm }) => subtractRegions(offsetRegions(wood, byMm, 'round'), outline)),
-  )
+  const found = wider.map(growthOf)
+  const grown = found.length > 1 ? uniteRegions(found.flat()) : found.flat()
   let open: readonly Region<TablePoint>[] = solids.flatMap(({ wood, outline, byMm }) =>
     byMm < 0 ? subtractRegions(wood, offsetRegions(outline, byMm, 'round')) : [],
   )
