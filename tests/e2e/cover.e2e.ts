@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url'
 import { expect } from 'vitest'
 import { appTest } from '../support/appTest'
 import { button, field, stage } from '../support/bench'
@@ -5,6 +6,7 @@ import { saveScreenshot } from '../support/browser'
 import { fingerHand, type Hand, mouseHand } from '../support/hand'
 
 const SEARCH_MS = 60_000
+const D4 = fileURLToPath(new URL('../photos/d4.jpg', import.meta.url))
 
 /** Turns to the six slabs of the demo job in millimetres, and waits until all of them have answered. */
 async function compareSlabs(hand: Hand): Promise<void> {
@@ -29,7 +31,11 @@ appTest('six slabs stand side by side, and it is plain which to buy and why', as
   const hand = mouseHand(desktop.page)
   await compareSlabs(hand)
   const { page } = hand
-  expect(await page.locator('.slabs-best').innerText()).toMatch(/Oak slab W-21: Covers, with .* to spare/)
+  const best = (await page.locator('.slabs-best').innerText()).replaceAll('\u00a0', ' ')
+  expect(best).toMatch(/^Buy Oak slab W-21\s+Covers, with .* to spare at the tightest (side|corner)/)
+  expect(best).toMatch(
+    /Ash slab W-14 \(.*\) needs resin in 8 % of the top; Walnut slab W-5 .* is too wet to pour/,
+  )
   // Oak is wide and dry, walnut too wet, the ash short at its edges, maple only taped, beech and elm too thin.
   expect(await answers(hand)).toEqual([
     ['oak', 'done'],
@@ -41,6 +47,11 @@ appTest('six slabs stand side by side, and it is plain which to buy and why', as
   ])
   await page.locator('.slabs-order select').selectOption({ label: 'cost of material' })
   expect((await answers(hand))[0]).toEqual(['beech', 'stop'])
+  // The ash alone has gaps to pour: its days come from the worker of the pour.
+  await expect
+    .poll(() => page.locator('[data-slab="slab"]').innerText(), { timeout: SEARCH_MS })
+    .toMatch(/First pour to flattening\s+\d+ days/)
+  expect(await page.locator('[data-slab="oak"]').innerText()).toContain('nothing to pour')
   await saveScreenshot(page, 'slabs desktop')
 })
 
@@ -70,6 +81,28 @@ appTest('a slab is taken in by tape on big keys with one finger', async ({ phone
   await expect.poll(() => card.getAttribute('data-mark')).toBe('done')
   expect((await card.innerText()).replaceAll('\u00a0', ' ')).toContain('25 mm to spare on each side')
   await saveScreenshot(page, 'slabs phone')
+})
+
+appTest('a slab by photo comes with the maker’s own board in hand', async ({ phone }) => {
+  const hand = fingerHand(phone.page)
+  await compareSlabs(hand)
+  const { page } = hand
+  await page.evaluate(() => {
+    const kept: unknown = JSON.parse(localStorage.getItem('waneline-preferences') ?? '{}')
+    const ownBoards = [{ lengthMm: 600, widthMm: 400, thicknessMm: 18 }]
+    localStorage.setItem('waneline-preferences', JSON.stringify(Object.assign({}, kept, { ownBoards })))
+  })
+  await page.reload()
+  await hand.press(stage(hand, /^Slabs/))
+  const choosing = page.waitForEvent('filechooser')
+  await hand.press(button(hand, /By photo with my 600/))
+  await (await choosing).setFiles(D4)
+  await page.locator('.stage[aria-current="step"]', { hasText: 'Size' }).waitFor()
+  await page.locator('.slab-canvas[data-view="photo"]').waitFor()
+  await page
+    .getByText(/Board 600.*: tap corner 1 of 4/)
+    .first()
+    .waitFor()
 })
 
 appTest(

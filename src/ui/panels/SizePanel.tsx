@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import type { Slab, SlabScaleResult } from '../../core/plan'
-import { sessionStore } from '../../state/sessionStore'
+import { sessionStore, type ToolName } from '../../state/sessionStore'
 import { ActionButton } from '../actions/ActionButton'
 import { ChoiceGroup } from '../fields/ChoiceGroup'
 import { t } from '../text/t'
@@ -53,13 +53,28 @@ function referenceOf(slab: Slab): Reference {
 }
 
 /** Whoever comes with a board or a rule in hand lays that one. */
-function referenceInHand(): Reference | null {
-  const { tool } = sessionStore.getState()
-  return tool === 'board' || tool === 'rule' ? tool : null
+const referenceInHand = (tool: ToolName): Reference | null =>
+  tool === 'board' || tool === 'rule' ? tool : null
+
+interface SlabScale {
+  readonly slab: Slab
+  readonly scale: SlabScaleResult | null
+}
+
+/** What is known in the photo, by its kind. */
+function ReferenceParts({ reference, slab, scale }: SlabScale & { readonly reference: Reference }) {
+  if (reference === 'board') return <BoardPart slab={slab} scale={scale} />
+  if (reference === 'rule') return <RulePart slab={slab} />
+  return (
+    <>
+      <MarksPart slab={slab} />
+      <DistancesPart slab={slab} scale={scale} />
+    </>
+  )
 }
 
 function SizeOf({ slab }: { readonly slab: Slab }) {
-  const [chosen, setChosen] = useState(referenceInHand)
+  const [chosen, setChosen] = useState(() => referenceInHand(sessionStore.getState().tool))
   const part = usePlanResult().slabs.get(slab.id)?.scale
   const scale = part?.state === 'ready' ? part.value : null
   const reference = chosen ?? referenceOf(slab)
@@ -77,14 +92,7 @@ function SizeOf({ slab }: { readonly slab: Slab }) {
           { value: 'rule', label: t('size-reference-rule') },
         ]}
       />
-      {reference === 'marks' && (
-        <>
-          <MarksPart slab={slab} />
-          <DistancesPart slab={slab} scale={scale} />
-        </>
-      )}
-      {reference === 'board' && <BoardPart slab={slab} scale={scale} />}
-      {reference === 'rule' && <RulePart slab={slab} />}
+      <ReferenceParts reference={reference} slab={slab} scale={scale} />
       {photo !== null && <LinesPart slab={slab} photo={photo} />}
       <FlatnessPart slab={slab} />
       {scale !== null && <AccuracyPart slab={slab} scale={scale} />}
