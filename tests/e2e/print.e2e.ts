@@ -160,7 +160,9 @@ appTest('the browser’s own print command gives the sheets at any stage', async
   const isFontThere = (): Promise<boolean> =>
     page.evaluate(() => [...document.fonts].some(({ status }) => status === 'loaded'))
   await expect.poll(isFontThere, { timeout: 15_000 }).toBe(true)
-  const pages = await printed(page, 'cut sheets from the table stage')
-  expect(pages.map(wordsOf).join(' ')).toMatch(/Page 1 of \d/)
+  // The sheets are taken up a moment after their font has come.
+  const words = async (): Promise<string> =>
+    (await printed(page, 'cut sheets from the table stage')).map(wordsOf).join(' ')
+  await expect.poll(words, { timeout: 15_000 }).toMatch(/Page 1 of \d/)
   expect(await page.locator('.print-job').count()).toBe(0)
 })
