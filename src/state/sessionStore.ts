@@ -9,7 +9,8 @@ import {
   readPreferences,
 } from './preferences'
 
-export type Stage = 'slabs' | 'photo' | 'scale' | 'trace' | 'table' | 'cuts' | 'pour' | 'form' | 'price' | 'paper'
+export type Stage =
+  'slabs' | 'photo' | 'scale' | 'trace' | 'table' | 'cuts' | 'pour' | 'form' | 'price' | 'paper'
 
 /** The photo as taken, the slab straight from above, or the table with its pieces in place. */
 export type ViewName = 'photo' | 'above' | 'table'
@@ -64,6 +65,8 @@ const NO_RULE: TypedRule = { lengthMm: null, thicknessMm: null }
 export interface SessionState extends Preferences {
   readonly optionId: string | null
   readonly slabId: string | null
+  /** Which photo of the slab is looked at; null, or a photo of another slab: its first. */
+  readonly photoId: string | null
   readonly stage: Stage
   readonly view: ViewName
   readonly tool: ToolName
@@ -89,6 +92,7 @@ export const sessionStore = createStore<SessionState>(() => ({
   ...readPreferences(),
   optionId: null,
   slabId: null,
+  photoId: null,
   stage: 'photo',
   view: 'photo',
   tool: 'select',
@@ -110,6 +114,10 @@ export const setSelection = (selection: Selection | null): void => sessionStore.
 export const setTool = (tool: ToolName): void => sessionStore.setState({ tool })
 
 export const setView = (view: ViewName): void => sessionStore.setState({ view })
+
+/** Turns to another photo of the slab; what was selected may not show there. */
+export const setPhotoId = (photoId: string): void =>
+  sessionStore.setState({ photoId, view: 'photo', selection: null })
 
 export const setNotice = (notice: InputProblem | null): void => sessionStore.setState({ notice })
 
@@ -137,6 +145,7 @@ export function lookAtPlan(plan: Plan): void {
   sessionStore.setState({
     optionId: option?.id ?? null,
     slabId: option?.footprint?.slabId ?? plan.slabs[0]?.id ?? null,
+    photoId: null,
     selection: null,
     draft: null,
     tool: 'select',

@@ -9,6 +9,7 @@ import { flatPlan } from './flatPlan'
 
 export interface SceneWish {
   readonly plan?: Plan
+  readonly photoId?: string
   readonly view?: ViewName
   readonly tool?: ToolName
   readonly selection?: Selection | null
@@ -26,6 +27,7 @@ export function toolScene(wish: SceneWish = {}): Scene {
     computePlan(plan),
     {
       slabId: null,
+      photoId: wish.photoId ?? null,
       optionId: null,
       stage: 'table',
       view: wish.view ?? 'photo',

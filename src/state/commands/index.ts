@@ -38,6 +38,7 @@ export {
   setTableSide,
   setTableThickness,
 } from './optionCommands'
+export { addLaterPhoto, removeLaterPhoto, setPhotoFace, unplaceMark } from './photoCommands'
 export {
   dropPiece,
   layPiece,

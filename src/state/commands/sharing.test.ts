@@ -98,6 +98,14 @@ const CASES: readonly Case[] = [
     'options.o1.placements.pl',
     'options.o1.cuts.extra',
   ),
+  does(commands.addLaterPhoto, { ...S1, photo: PHOTO }, 'slabs.s1.capture.photos.new-photo'),
+  does(
+    commands.setPhotoFace,
+    { slabId: 's1', photoId: 'p2', face: 'underside' },
+    'slabs.s1.capture.photos.p2.face',
+  ),
+  does(commands.removeLaterPhoto, { slabId: 's1', photoId: 'p2' }, 'slabs.s1.capture.photos.p2'),
+  does(commands.unplaceMark, { ...P1, markId: 'a' }, 'slabs.s1.capture.photos.p1.observations.a'),
   does(
     commands.replacePhoto,
     { ...S1, photo: PHOTO },

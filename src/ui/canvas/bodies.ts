@@ -1,7 +1,7 @@
 import { type Point, pointToSegmentDistanceMm, type SlabPoint } from '../../core/geometry'
 import type { Selection } from '../../state/sessionStore'
 import { worldPath } from './frames'
-import { handlesOf, isWorthNaming, tracesOf } from './handles'
+import { datumOn, handlesOf, isWorthNaming, tracesOf } from './handles'
 import { HIT_RADIUS_PX, hitEdge, hitHandle, isInRegions } from './hitTest'
 import { poseSubject } from './poseSubject'
 import { readyValue } from '../readyValue'
@@ -64,9 +64,8 @@ function traceAt(scene: Scene, screen: Point, reachPx: number): Selection | null
 }
 
 function datumAt(scene: Scene, screen: Point, reachPx: number): Selection | null {
-  const { slab } = scene
-  const datum = slab?.capture.kind === 'photo' ? slab.capture.datum : null
-  if (!slab || !datum || scene.view !== 'photo') return null
+  const datum = datumOn(scene)
+  if (!datum || scene.view !== 'photo') return null
   const near = pointToSegmentDistanceMm(
     screen,
     screenOf(scene.camera, datum.fromPx),

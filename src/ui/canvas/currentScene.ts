@@ -14,9 +14,9 @@ export function settledModel(): SceneModel {
   return sceneModel(plan, planResultOf(plan), sessionStore.getState(), newId)
 }
 
-/** Each slab has its own camera in each view; the table's belongs to the option. */
-export const cameraKey = (model: SceneModel): string =>
-  `${model.view}/${(model.view === 'table' ? model.option?.id : model.slab?.id) ?? ''}`
+/** Each slab has its own camera in each view, and in each of its photos; the table's belongs to the option. */
+export const cameraKey = ({ view, option, slab, photo }: SceneModel): string =>
+  `${view}/${(view === 'table' ? option?.id : slab?.id) ?? ''}/${view === 'photo' ? (photo?.id ?? '') : ''}`
 
 export const cameraOf = (model: SceneModel, cameras: ReadonlyMap<string, Camera>, size: Size): Camera =>
   cameras.get(cameraKey(model)) ?? startingCamera(model, size)

@@ -3,6 +3,7 @@ import {
   midpoint,
   type Point,
   pointDistanceMm,
+  type PxPoint,
   regionBounds,
   scalePoint,
   subtractPoints,
@@ -71,10 +72,19 @@ function markHandles(scene: Scene): readonly Handle[] {
   })
 }
 
+/** The datum where it is set; on a later photo of the slab it shows nowhere. */
+export function datumOn({
+  slab,
+  photo,
+}: Pick<Scene, 'slab' | 'photo'>): { readonly fromPx: PxPoint; readonly toPx: PxPoint } | null {
+  const datum = slab?.capture.kind === 'photo' ? slab.capture.datum : null
+  return datum?.photoId === photo?.id ? datum : null
+}
+
 function datumHandles(scene: Scene): readonly Handle[] {
-  const { slab } = scene
-  if (slab?.capture.kind !== 'photo' || !slab.capture.datum) return []
-  const { fromPx, toPx } = slab.capture.datum
+  const datum = datumOn(scene)
+  if (datum === null) return []
+  const { fromPx, toPx } = datum
   const ends = [
     { end: 'from', at: fromPx, label: t('canvas-datum-from') },
     { end: 'to', at: toPx, label: t('canvas-datum-to') },

@@ -25,8 +25,18 @@ export const slabOf = (plan: Plan, session: Pick<SessionState, 'slabId'>): Slab 
 export const optionOf = (plan: Plan, session: Pick<SessionState, 'optionId'>): Option | null =>
   plan.options.find(({ id }) => id === session.optionId) ?? plan.options[0] ?? null
 
-export const photoOf = (slab: Slab | null): Photo | null =>
-  slab?.capture.kind === 'photo' ? (slab.capture.photos[0] ?? null) : null
+/** The session's photo where it is one of the slab's, else its first. */
+export function photoOf(slab: Slab | null, { photoId }: Pick<SessionState, 'photoId'>): Photo | null {
+  if (slab?.capture.kind !== 'photo') return null
+  const { photos } = slab.capture
+  return photos.find(({ id }) => id === photoId) ?? photos[0] ?? null
+}
+
+/** The slab's results as the photo that is looked at sees it: its camera in the place of the first one's. */
+function seenOn(result: SlabResult | null, photo: Photo | null): SlabResult | null {
+  const scale = photo && result?.laterPhotos.get(photo.id)
+  return result && scale ? { ...result, scale } : result
+}
 
 /** Pose of the table on this slab; null when it lies on none or on another. */
 export const footprintPoseOn = (option: Option | null, slab: Slab | null): Isometry | null =>
@@ -35,6 +45,7 @@ export const footprintPoseOn = (option: Option | null, slab: Slab | null): Isome
 type SceneSession = Pick<
   SessionState,
   | 'slabId'
+  | 'photoId'
   | 'optionId'
   | 'stage'
   | 'view'
@@ -58,13 +69,14 @@ export function sceneModel(
 ): SceneModel {
   const slab = slabOf(plan, session)
   const option = optionOf(plan, session)
-  const slabResult = (slab && result.slabs.get(slab.id)) ?? null
+  const photo = photoOf(slab, session)
+  const slabResult = seenOn((slab && result.slabs.get(slab.id)) ?? null, photo)
   const optionResult = (option && result.options.get(option.id)) ?? null
   const pose = footprintPoseOn(option, slab)
   return {
     plan,
     slab,
-    photo: photoOf(slab),
+    photo,
     option,
     slabResult,
     optionResult,

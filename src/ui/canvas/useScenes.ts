@@ -26,6 +26,7 @@ export function useScenes(): Scenes {
     sessionStore,
     useShallow((state) => ({
       slabId: state.slabId,
+      photoId: state.photoId,
       optionId: state.optionId,
       stage: state.stage,
       view: state.view,

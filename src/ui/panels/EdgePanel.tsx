@@ -18,7 +18,8 @@ import { LeanPart } from './LeanPart'
 import { MendPart } from './MendPart'
 import { NoPhotoYet } from './NoPhotoYet'
 import { PanelPart } from './PanelPart'
-import { photoOf, tracesOf } from './photoOf'
+import { PhotoChoice } from './LaterPhotos'
+import { scaleOn, tracesOf, usePhotoOf } from './photoOf'
 import { PointList } from './PointList'
 import { StationsPart } from './StationsPart'
 import { useIssueAt } from './useIssues'
@@ -92,7 +93,7 @@ function CutBackField({ slab, outline }: Pick<Props, 'slab'> & { readonly outlin
 }
 
 function OutlinePart({ slab, result, outline }: Props & { readonly outline: Trace }) {
-  const scale = readyValue(result?.scale)
+  const scale = scaleOn(result, outline.photoId)
   return (
     <PanelPart title={t('edge-outline')} note={t('edge-outline-edit')}>
       <OutlineFigures result={result} />
@@ -167,7 +168,7 @@ function OutlineParts({ slab, result, outline }: Props & { readonly outline: Tra
   return (
     <>
       <OutlinePart slab={slab} result={result} outline={outline} />
-      <MendPart slabId={slab.id} outline={outline} scale={readyValue(result?.scale)} />
+      <MendPart slabId={slab.id} outline={outline} scale={scaleOn(result, outline.photoId)} />
     </>
   )
 }
@@ -176,15 +177,16 @@ function OutlineParts({ slab, result, outline }: Props & { readonly outline: Tra
 export function EdgePanel() {
   const slab = useSlab()
   const result = usePlanResult().slabs.get(slab?.id ?? '')
+  const photo = usePhotoOf(slab)
   if (slab?.capture.kind === 'stations') {
     return <TapedOutline slab={slab} stations={slab.capture.stations} result={result} />
   }
-  const photo = slab && photoOf(slab)
   if (slab === null || photo === null) return <NoPhotoYet />
   const traces = tracesOf(slab)
-  const outline = traces.find(({ meaning }) => meaning.kind === 'outline')
+  const outline = traces.find(({ meaning, photoId }) => meaning.kind === 'outline' && photoId === photo.id)
   return (
     <>
+      <PhotoChoice slab={slab} photo={photo} />
       {outline !== undefined && <OutlineParts slab={slab} result={result} outline={outline} />}
       <FindEdgePart photo={photo} outline={outline} />
       <VoidsPart slab={slab} result={result} traces={traces} photo={photo} outline={outline} />

@@ -1,6 +1,8 @@
+import { useStore } from 'zustand'
 import type { Slab } from '../../core/plan'
 import { removeMark, renameMark, setMarkHeight } from '../../state/commands'
 import { run } from '../../state/run'
+import { sessionStore } from '../../state/sessionStore'
 import { ActionButton } from '../actions/ActionButton'
 import { LengthField } from '../fields/LengthField'
 import { TextField } from '../fields/TextField'
@@ -8,7 +10,7 @@ import { placeName } from '../stages/goToStage'
 import { t } from '../text/t'
 import { ClickSign } from './ClickSign'
 import { PanelPart } from './PanelPart'
-import { photoOf } from './photoOf'
+import { isFirstPhoto, usePhotoOf } from './photoOf'
 import { tapedMarks } from './tapedPairs'
 
 /** A mark may stand on something, but not higher than this above the slab's face. */
@@ -16,7 +18,7 @@ const HEIGHT_LIMITS = { leastMm: 0, greatestMm: 500 }
 
 function MarkRow({ slab, mark }: { readonly slab: Slab; readonly mark: Slab['marks'][number] }) {
   const at = { slabId: slab.id, markId: mark.id }
-  const photo = photoOf(slab)
+  const photo = usePhotoOf(slab)
   const seen = photo?.observations.find(({ markId }) => markId === mark.id)
   return (
     <>
@@ -40,10 +42,14 @@ function MarkRow({ slab, mark }: { readonly slab: Slab; readonly mark: Slab['mar
           />
         </td>
         <td className="number">
-          <button type="button" className="button button-small" onClick={() => run(removeMark, at)}>
-            {t('remove')}
-            <span className="unseen"> {mark.name}</span>
-          </button>
+          {photo === null || isFirstPhoto(slab, photo) ? (
+            <button type="button" className="button button-small" onClick={() => run(removeMark, at)}>
+              {t('remove')}
+              <span className="unseen"> {mark.name}</span>
+            </button>
+          ) : (
+            seen === undefined && <SetAgain mark={mark} />
+          )}
         </td>
       </tr>
       {photo !== null && seen !== undefined && (
@@ -54,6 +60,22 @@ function MarkRow({ slab, mark }: { readonly slab: Slab; readonly mark: Slab['mar
         </tr>
       )}
     </>
+  )
+}
+
+/** On a later photo: which mark the next tap sets; some of them are gone by then. */
+function SetAgain({ mark }: { readonly mark: Slab['marks'][number] }) {
+  const isNext = useStore(
+    sessionStore,
+    ({ selection }) => selection?.kind === 'mark' && selection.markId === mark.id,
+  )
+  const choose = () =>
+    sessionStore.setState({ tool: 'mark', view: 'photo', selection: { kind: 'mark', markId: mark.id } })
+  return (
+    <button type="button" className="button button-small" aria-pressed={isNext} onClick={choose}>
+      {t('later-set-mark')}
+      <span className="unseen"> {mark.name}</span>
+    </button>
   )
 }
 

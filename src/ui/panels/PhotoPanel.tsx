@@ -13,7 +13,8 @@ import { Figures } from './Figures'
 import { PanelPart } from './PanelPart'
 import { PhotoChecks } from './PhotoChecks'
 import { PhotoGuide } from './PhotoGuide'
-import { photoOf } from './photoOf'
+import { LaterPhotos } from './LaterPhotos'
+import { isFirstPhoto, usePhotoOf } from './photoOf'
 
 /** Thicker than any slab that is sold: a figure in other units was meant, mm. */
 const GREATEST_THICKNESS_MM = 400
@@ -63,28 +64,33 @@ function SlabFields({ slab }: { readonly slab: Slab }) {
 }
 
 function PhotoFacts({ slab }: { readonly slab: Slab }) {
-  const photo = photoOf(slab)
+  const photo = usePhotoOf(slab)
   if (photo === null) return null
   return (
-    <PanelPart title={t('photo-file')} note={t('photo-location-removed')}>
-      <Figures
-        rows={[
-          { name: t('photo-file-name'), figure: photo.fileName },
-          {
-            name: t('photo-file-size'),
-            figure: t('photo-pixels', {
-              width: String(photo.widthPx),
-              height: String(photo.heightPx),
-              megapixels: ((photo.widthPx * photo.heightPx) / 1e6).toFixed(1),
-            }),
-          },
-        ]}
-      />
-      <PhotoChecks photo={photo} />
-      <div className="button-row">
-        <ActionButton id="replace-photo" />
-      </div>
-    </PanelPart>
+    <>
+      <PanelPart title={t('photo-file')} note={t('photo-location-removed')}>
+        <Figures
+          rows={[
+            { name: t('photo-file-name'), figure: photo.fileName },
+            {
+              name: t('photo-file-size'),
+              figure: t('photo-pixels', {
+                width: String(photo.widthPx),
+                height: String(photo.heightPx),
+                megapixels: ((photo.widthPx * photo.heightPx) / 1e6).toFixed(1),
+              }),
+            },
+          ]}
+        />
+        <PhotoChecks photo={photo} />
+        {isFirstPhoto(slab, photo) && (
+          <div className="button-row">
+            <ActionButton id="replace-photo" />
+          </div>
+        )}
+      </PanelPart>
+      <LaterPhotos slab={slab} photo={photo} />
+    </>
   )
 }
 

@@ -1,7 +1,7 @@
 import type { Ring, SlabPoint } from '../../../core/geometry'
 import type { Trace } from '../../../core/plan'
 import type { Ink } from '../ink'
-import { tracesOf } from '../handles'
+import { datumOn, tracesOf } from '../handles'
 import { readyValue } from '../../readyValue'
 import type { Scene } from '../tools/toolTypes'
 import { screenOf } from '../view'
@@ -150,8 +150,9 @@ function paintLines(brush: Brush, { photo, frames, camera, selection }: Scene, i
 const DATUM_DASH = [16, 4, 3, 4] as const
 
 /** Both ends of the datum in the view's world; null while there is none, or it does not lie in this view. */
-export function datumPath({ slab, frames }: Scene): WorldPath | null {
-  const datum = slab?.capture.kind === 'photo' ? slab.capture.datum : null
+export function datumPath(scene: Scene): WorldPath | null {
+  const { frames } = scene
+  const datum = datumOn(scene)
   const from = datum && frames.worldFromPx(datum.fromPx)
   const to = datum && frames.worldFromPx(datum.toPx)
   return from && to ? [from, to] : null

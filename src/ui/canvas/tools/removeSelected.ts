@@ -1,3 +1,4 @@
+import type { Photo, Slab } from '../../../core/plan'
 import type { Selection } from '../../../state/sessionStore'
 import type { ToolCommand } from './toolCommand'
 import type { Scene, ToolStep } from './toolTypes'
@@ -11,13 +12,12 @@ export function removeSelected<State>(state: State, scene: Scene): ToolStep<Stat
 function removalOf({ selection, slab, photo, option }: Scene): ToolCommand | null {
   if (!selection) return null
   if (selection.kind === 'placement') return option && placementRemoval(option.id, selection.placementId)
+  if (selection.kind === 'mark' && slab && photo) return markRemoval(slab, photo, selection.markId)
   return slab && slabRemoval(selection, slab.id, photo?.id ?? null)
 }
 
 function slabRemoval(selection: Selection, slabId: string, photoId: string | null): ToolCommand | null {
   switch (selection.kind) {
-    case 'mark':
-      return { name: 'removeMark', args: { slabId, markId: selection.markId } }
     case 'rule':
       return { name: 'removeRule', args: { slabId, ruleId: selection.ruleId } }
     case 'line':
@@ -27,6 +27,13 @@ function slabRemoval(selection: Selection, slabId: string, photoId: string | nul
     default:
       return null
   }
+}
+
+/** From a later photo a mark is only taken off: the slab has it by its first. */
+function markRemoval({ id: slabId, capture }: Slab, photo: Photo, markId: string): ToolCommand {
+  return capture.kind === 'photo' && photo !== capture.photos[0]
+    ? { name: 'unplaceMark', args: { slabId, photoId: photo.id, markId } }
+    : { name: 'removeMark', args: { slabId, markId } }
 }
 
 const placementRemoval = (optionId: string, placementId: string): ToolCommand => ({

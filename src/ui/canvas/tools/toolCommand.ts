@@ -21,6 +21,7 @@ import {
   removeTrace,
   replaceTraceRing,
   setDatum,
+  unplaceMark,
 } from '../../../state/commands'
 import { run } from '../../../state/run'
 
@@ -46,6 +47,7 @@ const commands = {
   removeTrace,
   replaceTraceRing,
   setDatum,
+  unplaceMark,
 }
 
 type ArgsOf<C> = C extends Command<infer Args> ? Args : never

@@ -25,7 +25,9 @@ export const datumTool: Tool<DatumState> = {
   unfinished: ({ from }) => (from ? [from] : []),
 }
 
-const hasDatum = ({ slab }: Scene): boolean => slab?.capture.kind === 'photo' && slab.capture.datum !== null
+/** Also on a later photo: a slab has its datum on its first. */
+const hasDatum = ({ slab, photo }: Scene): boolean =>
+  slab?.capture.kind === 'photo' && (slab.capture.datum !== null || slab.capture.photos[0] !== photo)
 
 const inHand = (step: ToolStep<Grab>): ToolStep<DatumState> => ({
   ...step,

@@ -1,3 +1,5 @@
+import type { Photo, Slab } from '../../../../core/plan'
+import type { Selection } from '../../../../state/sessionStore'
 import { type Aiming, aimedPx, aimOf, moveAim, startAim } from '../aim'
 import { clickSdPx } from '../clickCare'
 import { aimOfGrab, EMPTY_HAND, type Grab, grabHandle, stepGrab } from '../grab'
@@ -63,7 +65,7 @@ function setMark(world: Aiming['at'], pointer: PointerKind, scene: Scene): ToolS
   const { slab, photo } = scene
   const atPx = aimedPx(world, scene)
   if (!slab || !photo || !atPx) return { state: IDLE, say: { kind: 'outside-photo' } }
-  const markId = scene.newId()
+  const markId = nextMarkOn(slab, photo, scene.selection) ?? scene.newId()
   return {
     state: IDLE,
     command: {
@@ -72,6 +74,14 @@ function setMark(world: Aiming['at'], pointer: PointerKind, scene: Scene): ToolS
     },
     say: { kind: 'mark-set', markId },
   }
+}
+
+/** On a later photo the slab's marks are found again: the chosen one, else the next; null once all are set. */
+function nextMarkOn(slab: Slab, photo: Photo, selection: Selection | null): string | null {
+  if (slab.capture.kind !== 'photo' || slab.capture.photos[0] === photo) return null
+  const left = slab.marks.filter(({ id }) => !photo.observations.some(({ markId }) => markId === id))
+  const chosen = selection?.kind === 'mark' ? left.find(({ id }) => id === selection.markId) : undefined
+  return (chosen ?? left[0])?.id ?? null
 }
 
 /** Enter on a mark selects it, so that the arrow keys move it; elsewhere it sets one. */

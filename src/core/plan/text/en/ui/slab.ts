@@ -29,6 +29,24 @@ export const slabTexts = {
     'The photo looks shaken or out of focus: marks and edges cannot be found exactly. Take it again, held still.',
   'photo-none-yet': 'There is no photo of a slab in this job yet.',
 
+  'later-title': 'Later photos',
+  'later-note':
+    'When the bark and soft wood are off, or of the underside. Make marks that last first: shallow holes in waste, or right through for the underside, five or more, far apart. The table and the cuts stay where they are.',
+  'later-add': 'Add a later photo',
+  'later-remove': 'Remove this photo',
+  'later-looked-at': 'Photo',
+  'later-first': 'First',
+  'later-number': ({ number }: { number: string }) => `No. ${number}`,
+  'later-number-underside': ({ number }: { number: string }) => `No. ${number}, underside`,
+  'later-face': 'It shows',
+  'later-face-top': 'The top',
+  'later-face-underside': 'The underside',
+  'later-shared': 'Marks on both photos',
+  'later-off': 'Furthest off its mark',
+  'later-set-marks':
+    'Set at least four marks of the first photo on this one; the fifth shows whether one is wrong. Which one a tap sets is chosen under Size. Then trace the edge anew: it takes the place of the old one.',
+  'later-set-mark': 'Set it here',
+
   'size-reference': 'What is known',
   'size-reference-marks': 'Taped distances between marks',
   'size-reference-board': 'A board lying on the slab',
