@@ -1,11 +1,12 @@
 import { useMemo, useState } from 'react'
 import type { TwoSlabPair } from '../../../core/layout'
-import { type CoverSubject, type Option, type SlabRow, twoSlabsTask } from '../../../core/plan'
+import { type CoverSubject, describeIssue, type Option, type SlabRow, twoSlabsTask } from '../../../core/plan'
 import { setCoverWishes } from '../../../state/commands'
 import { run } from '../../../state/run'
 import { LengthField } from '../../fields/LengthField'
 import { readyValue } from '../../readyValue'
 import { t } from '../../text/t'
+import { useDisplay } from '../../text/useDisplay'
 import { useFormat } from '../../text/useFormat'
 import { usePlanResult } from '../../usePlanResult'
 import { PanelPart } from '../PanelPart'
@@ -19,19 +20,29 @@ interface Props {
 
 function Answer({ pair, rows }: { readonly pair: TwoSlabPair | null; readonly rows: readonly SlabRow[] }) {
   const format = useFormat()
-  const nameOf = (id: string): string => rows.find(({ slab }) => slab.id === id)?.slab.name ?? ''
+  const display = useDisplay()
+  const rowOf = (id: string) => rows.find(({ slab }) => slab.id === id)
+  const nameOf = (id: string): string => rowOf(id)?.slab.name ?? ''
   if (pair === null) return <p role="status">{t('slabs-two-none')}</p>
+  const warnings = [pair.first, pair.second].flatMap(({ id }) =>
+    (rowOf(id)?.issues ?? []).map((issue) => `${nameOf(id)}: ${describeIssue(issue, display)}`),
+  )
   return (
-    <p className="cover-sentence" role="status">
-      {t(pair.join === 'rip' ? 'slabs-two-rip' : 'slabs-two-band', {
-        first: nameOf(pair.first.id),
-        second: nameOf(pair.second.id),
-        firstWidth: format.length(pair.first.widthMm),
-        secondWidth: format.length(pair.second.widthMm),
-        band: format.length(pair.bandMm),
-        spare: format.length(pair.spareMm),
-      })}
-    </p>
+    <div role="status">
+      <p className="cover-sentence">
+        {t(pair.join === 'rip' ? 'slabs-two-rip' : 'slabs-two-band', {
+          first: nameOf(pair.first.id),
+          second: nameOf(pair.second.id),
+          firstWidth: format.length(pair.first.widthMm),
+          secondWidth: format.length(pair.second.widthMm),
+          band: format.length(pair.bandMm),
+          spare: format.length(pair.spareMm),
+        })}
+      </p>
+      {warnings.map((warning) => (
+        <p key={warning}>{warning}</p>
+      ))}
+    </div>
   )
 }
 
@@ -43,9 +54,11 @@ export function TwoSlabs({ option, rows }: Props) {
   const found = useCover<'twoSlabs'>(task)
   const ask = () =>
     setSubjects(
-      rows.flatMap(({ slab }) => {
+      rows.flatMap(({ slab, verdict }) => {
         const shape = readyValue(result.slabs.get(slab.id)?.shape)
-        return shape === null || slab.stock.rejected !== null ? [] : [{ option, slab, shape }]
+        // Joined or not, a slab that is too thin makes no table.
+        const isOut = slab.stock.rejected !== null || verdict.kind === 'too-thin'
+        return shape === null || isOut ? [] : [{ option, slab, shape }]
       }),
     )
   const [pair] = found?.state?.incumbent ?? []
