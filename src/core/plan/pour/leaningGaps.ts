@@ -5,12 +5,13 @@ import {
   offsetRegions,
   type Region,
   regionsAreaMm2,
+  type Ring,
+  type SlabPoint,
   subtractRegions,
   tablePoint,
   type TablePoint,
   uniteRegions,
 } from '../../geometry'
-import type { SlabShapeResult } from '../planResult'
 import type { Option, Photo, Slab } from '../schema'
 import type { CoverageResult } from '../tableResult'
 import { castLevels } from './castLevels'
@@ -33,7 +34,7 @@ interface LeaningInput {
   readonly slab: Pick<Slab, 'edges' | 'capture'>
   readonly option: Pick<Option, 'resin' | 'placements'>
   readonly pose: NonNullable<Option['footprint']>['pose']
-  readonly shape: SlabShapeResult
+  readonly shape: { readonly outline: Ring<SlabPoint> }
   readonly coverage: CoverageResult
   readonly slabThicknessMm: number
 }
