@@ -12,6 +12,9 @@ import { type SlabPage, slabPage } from './slabPage'
 import { tablePages } from './tablePages'
 import { shoppingPages, workPages } from './workPages'
 
+/** Sheets of words alone: where nothing is drawn beside them, they lie upright, as letters do. */
+const LETTERS: ReadonlySet<SheetKind> = new Set(['work', 'shopping', 'quote', 'makers-quote', 'care'])
+
 /**
  * The sheets of a job: the slab with its cuts and the cut list, the slab by stations, the table with its resin, the mix
  * card, and the client's sheets, as far as they are asked for.
@@ -24,39 +27,29 @@ export function buildCutSheets(request: CutSheetRequest): readonly Sheet[] {
   if (gathered === null) return []
   const upright = laidOut({ ...gathered, orientation: 'portrait' })
   const lying = laidOut({ ...gathered, orientation: 'landscape' })
-  const { input, first } = ratioOf(lying.first) <= ratioOf(upright.first) ? lying : upright
   const kinds = request.kinds ?? BENCH_SHEETS
+  const isLetter = kinds.every((kind) => LETTERS.has(kind))
+  const { input, first } = !isLetter && ratioOf(lying.first) <= ratioOf(upright.first) ? lying : upright
   const pages = SHEET_KINDS.filter((kind) => kinds.includes(kind)).flatMap((kind) =>
-    pagesOf(kind, input, first),
+    PAGES_OF[kind](input, first),
   )
   return framedSheets(pages, input)
 }
 
-function pagesOf(kind: SheetKind, input: SheetInput, first: SlabPage): readonly SheetPage[] {
-  switch (kind) {
-    case 'cuts':
-      return [first, ...listPages(input)]
-    case 'slab':
-      return [slabCheckPage(input)]
-    case 'table':
-      return tablePages(input)
-    case 'mix':
-      return mixPages(input)
-    case 'form':
-      return formPages(input)
-    case 'work':
-      return workPages(input)
-    case 'shopping':
-      return shoppingPages(input)
-    case 'quote':
-      return clientQuotePages(input)
-    case 'makers-quote':
-      return makersQuotePages(input)
-    case 'approval':
-      return [approvalPage(input)]
-    case 'care':
-      return [carePage(input)]
-  }
+type PagesOf = (input: SheetInput, first: SlabPage) => readonly SheetPage[]
+
+const PAGES_OF: Readonly<Record<SheetKind, PagesOf>> = {
+  cuts: (input, first) => [first, ...listPages(input)],
+  slab: (input) => [slabCheckPage(input)],
+  table: tablePages,
+  mix: mixPages,
+  form: formPages,
+  work: workPages,
+  shopping: shoppingPages,
+  quote: clientQuotePages,
+  'makers-quote': makersQuotePages,
+  approval: (input) => [approvalPage(input)],
+  care: (input) => [carePage(input)],
 }
 
 const laidOut = (input: SheetInput & { readonly orientation: Orientation }) => ({

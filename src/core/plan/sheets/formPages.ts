@@ -18,7 +18,7 @@ import { SIZE } from './sheetStyle'
 import { aboutText } from './slabPage'
 
 /** A sheet's picture takes at most this of a page, so that its list of cuts finds room beside others. */
-const MOST_OF_PAGE = 0.5
+const MOST_OF_PAGE = 0.6
 
 const unparted = (words: string): string => words.replaceAll(' ', '\u00a0')
 
@@ -50,7 +50,7 @@ const rowsOf = (rows: readonly (readonly [string, string])[], widthMm: number): 
     { widthMm: widthMm * 0.45, anchor: 'end' },
   ]
   return rows.map((cells) =>
-    tableRow(columns, cells, { sizeMm: SIZE.body, spaceBeforeMm: 0, padMm: 1, ruleBelow: STROKES.thin }),
+    tableRow(columns, cells, { sizeMm: SIZE.body, spaceBeforeMm: 0, padMm: 1.3, ruleBelow: STROKES.thin }),
   )
 }
 

@@ -116,7 +116,7 @@ function lineRows(input: SheetInput, { quote }: BuildResult['price'], widthMm: n
     tableRow(
       columns,
       [line.name, quantity(line.quantity, line.unit), money(line.unitCents), money(line.amountCents)],
-      { sizeMm: SIZE.body, spaceBeforeMm: 0, padMm: 0.8, ruleBelow: STROKES.thin },
+      { sizeMm: SIZE.body, spaceBeforeMm: 0, padMm: 1.1, ruleBelow: STROKES.thin },
     ),
   )
   return [head, ...rows]

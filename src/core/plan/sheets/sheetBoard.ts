@@ -28,13 +28,26 @@ const ringOf = ({ xMm, yMm, widthMm, heightMm }: Rect) =>
     [xMm, yMm + heightMm],
   ] as const
 
-/** The first of the texts that has room, along the longer side; none where even the last is too long. */
-function labelIn(rect: Rect, texts: readonly string[]): readonly DrawItem[] {
+/** Numbers of narrow strips stand one step further each, so that those of neighbours do not meet. */
+const STEP_MM = 7
+const STEPS = 6
+
+/** A strip too narrow for letters bears its number on a white ground. */
+function numberOn(rect: Rect, number: number, isUpright: boolean): readonly DrawItem[] {
+  const longMm = isUpright ? rect.heightMm : rect.widthMm
+  const at = Math.min((0.5 + (number % STEPS)) * STEP_MM, longMm / 2)
+  const centre = isUpright
+    ? ([rect.xMm + rect.widthMm / 2, rect.yMm + at] as const)
+    : ([rect.xMm + at, rect.yMm + rect.heightMm / 2] as const)
+  return [centredText(String(number), centre, { sizeMm: SIZE.note, weight: 'bold', plate: true })]
+}
+
+/** The first of the texts that has room, along the longer side; the bare number where none has. */
+function labelIn(rect: Rect, number: number, texts: readonly string[]): readonly DrawItem[] {
   const isUpright = rect.heightMm > rect.widthMm
   const [longMm, shortMm] = isUpright ? [rect.heightMm, rect.widthMm] : [rect.widthMm, rect.heightMm]
-  if (shortMm < SIZE.note + AIR_MM) return []
   const text = texts.find((words) => textWidthMm(words, SIZE.note) + 2 * AIR_MM <= longMm)
-  if (text === undefined) return []
+  if (shortMm < SIZE.note + AIR_MM || text === undefined) return numberOn(rect, number, isUpright)
   const centre = [rect.xMm + rect.widthMm / 2, rect.yMm + rect.heightMm / 2] as const
   return [centredText(text, centre, { sizeMm: SIZE.note, angleRad: isUpright ? -Math.PI / 2 : 0 })]
 }
@@ -59,20 +72,23 @@ export function boardBlock(board: BoardToDraw, input: SheetInput, widthMm: numbe
         const segments = hatchRegion({ outer: ringOf(onPaper(offcut)), holes: [] }, HATCH)
         return [{ kind: 'segments', segments, stroke: STROKES.helper }]
       })
-      const placed = use.parts.flatMap((part): readonly DrawItem[] => {
-        const rect = onPaper(part)
+      const rings = use.parts.map((part): DrawItem => ({
+        kind: 'polygon',
+        rings: [ringOf(onPaper(part))],
+        stroke: STROKES.finished,
+        fill: 'white',
+      }))
+      const labels = use.parts.flatMap((part) => {
+        const number = part.part + 1
         const name = parts[part.part]?.name ?? ''
-        const number = String(part.part + 1)
         const size = `${length(part.widthMm)} × ${length(part.heightMm)}`
-        return [
-          { kind: 'polygon', rings: [ringOf(rect)], stroke: STROKES.finished, fill: 'white' },
-          ...labelIn(rect, [`${number}  ${name}, ${size}`, `${number}  ${name}`, number]),
-        ]
+        return labelIn(onPaper(part), number, [`${number}  ${name}, ${size}`, `${number}  ${name}`])
       })
       return [
         ...left,
         { kind: 'polygon', rings: [ringOf(whole)], stroke: STROKES.outline, fill: null },
-        ...placed,
+        ...rings,
+        ...labels,
       ]
     },
   }
