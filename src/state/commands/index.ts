@@ -9,6 +9,7 @@ export {
   setKerf,
   setLineCut,
 } from './cutCommands'
+export { idsForPieces, keepFill } from './fillCommands'
 export { addStraightLine, moveLinePoint, removeStraightLine } from './lineCommands'
 export {
   moveMark,

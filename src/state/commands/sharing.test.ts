@@ -21,6 +21,22 @@ const PHOTO = {
   face: 'top',
 } as const
 
+const NO_REGION = { outer: [], holes: [] }
+const FILL_PIECE = {
+  offcutKey: 'some-offcut',
+  anchor: slabPoint(10, 10),
+  pose: POSE,
+  onSlab: NO_REGION,
+  onTable: NO_REGION,
+  areaMm2: 1,
+  leastJointMm: 8,
+}
+const FILL_CUT = {
+  line: { from: slabPoint(0, 0), to: slabPoint(100, 0) },
+  kerfMm: 3,
+  wasteSide: 'left',
+} as const
+
 const PLAN = frozenPlan()
 
 type Path = readonly string[]
@@ -373,6 +389,18 @@ const CASES: readonly Case[] = [
     commands.setKerf,
     { ...O1, kerfMm: 2.4 },
     ...['cut-start', 'cut-end', 'cut-far', 'cut-near'].map((id) => `options.o1.cuts.${id}.kerfMm`),
+  ),
+  does(
+    commands.keepFill,
+    {
+      ...O1,
+      slabId: 's1',
+      pieces: [{ ...FILL_PIECE, cuts: [FILL_CUT] }],
+      ids: ['fill-piece', 'fill-cut', 'fill-place'],
+    },
+    'options.o1.pieces.fill-piece',
+    'options.o1.cuts.fill-cut',
+    'options.o1.placements.fill-place',
   ),
   does(
     commands.addLineCut,

@@ -1,3 +1,4 @@
+import { lazy, Suspense } from 'react'
 import type { CoverageResult, Option, OptionResult, PiecesResult } from '../../core/plan'
 import { setKerf } from '../../state/commands'
 import { run } from '../../state/run'
@@ -14,6 +15,8 @@ import { PanelPart } from './PanelPart'
 import { PieceList } from './PieceList'
 import { PlacementList } from './PlacementList'
 import { ResinPart } from './ResinPart'
+
+const FillPart = lazy(async () => ({ default: (await import('./fill/FillPart')).FillPart }))
 
 function KerfField({ option }: { readonly option: Option }) {
   const [first] = option.cuts
@@ -87,6 +90,9 @@ export function CutsPanel() {
         <p className="note">{t('cuts-caution')}</p>
       </PanelPart>
       <PiecesPart option={option} pieces={pieces} coverage={readyValue(result?.coverage)} />
+      <Suspense fallback={<p>{t('loading')}</p>}>
+        <FillPart option={option} />
+      </Suspense>
       <ResinPart option={option} result={readyValue(result?.resin)} sdLitres={resinSd(result)} />
     </>
   )

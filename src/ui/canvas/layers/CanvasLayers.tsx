@@ -12,6 +12,7 @@ import { paintHands } from './paintHands'
 import { paintMarks } from './paintMarks'
 import { paintOption } from './paintOption'
 import { paintPhoto } from './paintPhoto'
+import { useProposalPainter } from './paintProposal'
 import { paintSlab } from './paintSlab'
 import { paintTableFill, paintTableGround } from './paintTable'
 import { paintTracing } from './paintTracing'
@@ -98,15 +99,17 @@ function HandsLayer({ scene, ink, slabMoves, optionMoves }: StillProps) {
   const hand = useStore(canvasStore, (state) => toolInHand(state, scene.slab?.id ?? null, scene.tool))
   const tracing = useStore(tracingStore, (state) => tracingOn(state, scene.photo?.id))
   const paintOptionPart = useOptionPainter(scene, ink)
+  const paintProposal = useProposalPainter(scene, ink)
   const paint = useCallback(
     (brush: Brush) => {
       if (optionMoves) paintOptionPart(brush)
       if (slabMoves) paintSlab(brush, scene, ink)
       if (slabMoves || optionMoves) paintMarks(brush, scene, ink, display)
+      paintProposal(brush)
       paintTracing(brush, scene, ink, tracing, hand)
       paintHands(brush, scene, ink, { unfinished: hand.unfinished, aim: hand.aim, crosshair })
     },
-    [scene, ink, display, slabMoves, optionMoves, hand, crosshair, tracing, paintOptionPart],
+    [scene, ink, display, slabMoves, optionMoves, hand, crosshair, tracing, paintOptionPart, paintProposal],
   )
   return <PaintLayer paint={paint} />
 }

@@ -59,6 +59,7 @@ export const commandTexts = {
   'command-setTableSide': 'change a side of the table',
   'command-layFootprint': 'lay the table on the slab',
   'command-liftFootprint': 'lift the table off the slab',
+  'command-keepFill': 'lay offcuts into the gaps',
   'command-setKerf': 'change the kerf',
   'command-moveCutEarlier': 'change the order of cuts',
   'command-addLineCut': 'add a cut',

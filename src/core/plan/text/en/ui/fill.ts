@@ -1,0 +1,37 @@
+/** Offcuts for the gaps, at the stage Cuts. Not in the catalogue: these words come with the stage. */
+export const fillTexts = {
+  title: 'Offcuts for the gaps',
+  note: 'Looks for pieces of your offcuts that lie well in the gaps: turned, turned over, cut shorter. What you have laid already stays where it is.',
+  find: 'Find offcuts for the gaps',
+  again: 'Search on from another start',
+  searching: 'Searching; it gets better while you watch …',
+  cancel: 'Stop here',
+  stopped: 'Stopped. What was found so far is kept below.',
+  'stopped-none': 'Stopped before anything was found.',
+  none: 'Nothing found that is worth a cut within these limits.',
+  old: 'The job has changed since this search. Search again for the gaps as they are now.',
+  limits: 'Limits for the search',
+  'may-turn-over': 'Pieces may be turned over',
+  'turn-over-note': 'A piece turned over shows its underside, of which there is no photo.',
+  grain: 'Grain along the table’s within',
+  'grain-any': 'any angle',
+  'grain-hint': 'The grain is taken to run along the slab. Empty: any way.',
+  joint: ({ joint }: { joint: string }) =>
+    `At least ${joint} of resin stays round each piece: change it under Resin, “Least joint”.`,
+  choose: 'Proposals',
+  leastResin: 'Least resin',
+  fewestCuts: 'Fewest cuts',
+  noneTurnedOver: 'None turned over',
+  'of-gaps': 'Of the gaps filled',
+  'of-reachable': 'Of what pieces can reach',
+  saved: 'Resin saved',
+  money: 'About, at this resin’s price',
+  cuts: 'Cuts added',
+  pieces: 'Pieces',
+  'pieces-turned': ({ count, turned }: { count: number; turned: number }) =>
+    `${count}, ${turned} turned over`,
+  keep: 'Keep this one',
+  seen: 'The pieces are drawn dashed on the views Table top and From above until you keep them.',
+  caution:
+    'Short and narrow pieces are dangerous to saw. Hold each one by a clamp or a sled, never by hand near the blade, and follow your saw’s own manual.',
+} as const
