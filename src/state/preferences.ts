@@ -1,4 +1,3 @@
-import * as z from 'zod/mini'
 import type { PaperName } from '../core/drawing'
 import { BENCH_SHEETS, GREATEST_LENGTH_MM, SHEET_KINDS, type SheetKind } from '../core/plan'
 import type { LengthDisplay } from '../core/units'
@@ -31,25 +30,57 @@ export interface Preferences {
 
 const KEY = 'waneline-preferences'
 
-const lengthMm = z.number().check(z.positive(), z.maximum(GREATEST_LENGTH_MM))
+// Read by hand and not by the schema library: preferences are wanted before anything else is fetched.
+type Fields = Readonly<Record<string, unknown>>
 
-const thicknessMm = z.number().check(z.nonnegative())
+const fieldsOf = (value: unknown): Fields =>
+  typeof value === 'object' && value !== null ? (value as Fields) : {}
 
-const board = z.object({ lengthMm, widthMm: lengthMm, thicknessMm })
+const itemsOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : [])
 
-const rule = z.object({ lengthMm, thicknessMm })
+const isLength = (value: unknown): value is number =>
+  typeof value === 'number' && value > 0 && value <= GREATEST_LENGTH_MM
 
-const schema = z.object({
-  display: z.discriminatedUnion('system', [
-    z.object({ system: z.literal('mm') }),
-    z.object({ system: z.literal('inch'), fraction: z.union([z.literal(8), z.literal(16), z.literal(32)]) }),
-  ]),
-  paper: z.nullable(z.enum(['a4', 'a3', 'letter', 'tabloid'])),
-  sheets: z._default(z.array(z.enum(SHEET_KINDS)), [...BENCH_SHEETS]),
-  bright: z.boolean(),
-  ownBoards: z._default(z.array(board), []),
-  ownRules: z._default(z.array(rule), []),
-})
+const isThickness = (value: unknown): value is number => value === 0 || isLength(value)
+
+const PAPERS: readonly PaperName[] = ['a4', 'a3', 'letter', 'tabloid']
+const FRACTIONS = [8, 16, 32] as const
+
+function displayOf(value: unknown): LengthDisplay | null {
+  const { system, fraction } = fieldsOf(value)
+  if (system === 'mm') return { system }
+  const known = FRACTIONS.find((usual) => usual === fraction)
+  return system === 'inch' && known !== undefined ? { system, fraction: known } : null
+}
+
+function boardsOf(value: unknown): readonly BoardSize[] {
+  return itemsOf(value).flatMap((item) => {
+    const { lengthMm, widthMm, thicknessMm } = fieldsOf(item)
+    return isLength(lengthMm) && isLength(widthMm) && isThickness(thicknessMm)
+      ? [{ lengthMm, widthMm, thicknessMm }]
+      : []
+  })
+}
+
+function rulesOf(value: unknown): readonly RuleSize[] {
+  return itemsOf(value).flatMap((item) => {
+    const { lengthMm, thicknessMm } = fieldsOf(item)
+    return isLength(lengthMm) && isThickness(thicknessMm) ? [{ lengthMm, thicknessMm }] : []
+  })
+}
+
+/** What can be read is kept; the rest is as in a browser that is new to the program. */
+function preferencesOf(value: unknown, otherwise: Preferences): Preferences {
+  const { display, paper, sheets, bright, ownBoards, ownRules } = fieldsOf(value)
+  return {
+    display: displayOf(display) ?? otherwise.display,
+    paper: PAPERS.find((known) => known === paper) ?? null,
+    sheets: Array.isArray(sheets) ? SHEET_KINDS.filter((kind) => sheets.includes(kind)) : otherwise.sheets,
+    bright: bright === true,
+    ownBoards: boardsOf(ownBoards),
+    ownRules: rulesOf(ownRules),
+  }
+}
 
 const plain = { paper: null, sheets: BENCH_SHEETS, bright: false, ownBoards: [], ownRules: [] } as const
 
@@ -83,9 +114,7 @@ const parsed = (text: string): unknown => {
 }
 
 export function readPreferences(): Preferences {
-  const text = storedText()
-  const read = text === null ? null : schema.safeParse(parsed(text))
-  return read?.success === true ? read.data : startingPreferences()
+  return preferencesOf(parsed(storedText() ?? 'null'), startingPreferences())
 }
 
 export function keepPreferences(kept: Preferences): void {
