@@ -161,8 +161,7 @@ const MAKERS = {
   },
   'names that climb out': (random) =>
     zipSync({
-      [pick(random, ['../plan.json', '/plan.json', 'a/plan.json', 'photos/x', 'constructor'])]:
-        strToU8('{}'),
+      [pick(random, ['../plan.json', '/plan.json', 'a/plan.json', 'photos/x', 'constructor'])]: strToU8('{}'),
     }),
   'photo with bits flipped': (random) => flipped(random, image(random), 60),
   'photo cut off': (random) => cut(random, image(random)),

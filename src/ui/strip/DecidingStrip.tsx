@@ -45,9 +45,7 @@ function figuresOf(option: OptionResult | undefined, format: Format, showsCost: 
 
 function costFigure(resin: ResinResult | null, format: Format): readonly Figure[] {
   const costCents = resin?.costCents ?? null
-  return costCents === null
-    ? []
-    : [{ key: 'cost', label: t('figure-cost'), text: format.money(costCents) }]
+  return costCents === null ? [] : [{ key: 'cost', label: t('figure-cost'), text: format.money(costCents) }]
 }
 
 /** The numbers that decide, in view at every stage. */

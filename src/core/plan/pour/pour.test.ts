@@ -108,7 +108,7 @@ describe('the pour of a plan', () => {
 
   it('POUR-6 is the very same result while the plan is', () => {
     const plan = planWith({})
-    const answers = { pour: () => answer, build: () => null }
+    const answers = { pour: () => answer, build: () => null, isDraft: false }
     const answer = valueOf(resultOf(plan).option.pour)
     expect(computePlan(plan, answers).options.get('option')).toBe(
       computePlan(plan, answers).options.get('option'),

@@ -20,7 +20,11 @@ describe('a line that clings to the edge', () => {
   })
 
   it('is led by a drag and pinned where it is let go, ahead of a finger', () => {
-    const { steps } = playTool(tool, drawing, [press([50, 60], 'touch'), drag([190, 160]), release([190, 160])])
+    const { steps } = playTool(tool, drawing, [
+      press([50, 60], 'touch'),
+      drag([190, 160]),
+      release([190, 160]),
+    ])
     expect(steps.map(({ trace }) => trace)).toEqual([
       [{ kind: 'lead-edge', at: pxPoint(200, 240) }],
       [{ kind: 'lead-edge', at: pxPoint(760, 448) }],

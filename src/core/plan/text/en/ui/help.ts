@@ -17,7 +17,8 @@ export const helpTexts = {
     'Put in the figures of your product’s sheet and your room. Read how deep, how hot and when, and put it in your calendar.',
   'help-form':
     'Read what the form takes and how its sheets are sawn, what everything weighs, and how the wood will move.',
-  'help-price': 'Put in your rates once. Read what it costs and what the client pays, and set the order of work.',
+  'help-price':
+    'Put in your rates once. Read what it costs and what the client pays, and set the order of work.',
   'help-paper': 'Print the cut sheet, and check the bar on the paper with a rule.',
   'help-words': 'Words of the trade',
   'word-live-edge': 'Live edge',
