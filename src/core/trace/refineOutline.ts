@@ -38,7 +38,7 @@ interface RefineSettings {
 export const REFINE: RefineSettings = {
   along: 2,
   reach: 22,
-  spread: 8,
+  spread: 5,
   trust: 7,
   stepCost: 0.15,
   arris: 3.2,
@@ -46,10 +46,10 @@ export const REFINE: RefineSettings = {
   arrisTail: 1,
   arrisWeight: 2,
   noise: 12,
-  faintNoise: 4,
+  faintNoise: 2,
   gap: 2,
   far: 16,
-  learnRuns: 2,
+  learnRuns: 3,
   learn: 150,
 }
 
