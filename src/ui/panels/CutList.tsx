@@ -1,7 +1,7 @@
 import { useStore } from 'zustand'
 import { acuteAngle } from '../../core/cuts'
 import type { Option, PiecesResult, SetOutCut } from '../../core/plan'
-import { moveCutEarlier } from '../../state/commands'
+import { moveCutEarlier, removeLineCut, setLineCut } from '../../state/commands'
 import { run } from '../../state/run'
 import { sessionStore } from '../../state/sessionStore'
 import { placeName } from '../stages/goToStage'
@@ -53,6 +53,28 @@ function checkText({ check }: SetOutCut, format: Format): string {
   return t('cut-check', { from: check.fromMark, end: t(`cut-${check.toPoint}`), distance })
 }
 
+/** What a line of its own can have done to it; the table's sides follow the table. */
+function LineActions({ option, cutId }: { readonly option: Option; readonly cutId: string }) {
+  const line = option.cuts.find(({ id }) => id === cutId)
+  if (line?.kind !== 'line') return null
+  const at = { optionId: option.id, cutId }
+  const wasteSide = line.wasteSide === 'left' ? 'right' : 'left'
+  return (
+    <div className="button-row">
+      <button
+        type="button"
+        className="button button-small"
+        onClick={() => run(setLineCut, { ...at, changes: { wasteSide } })}
+      >
+        {t('cut-other-waste')}
+      </button>
+      <button type="button" className="button button-small" onClick={() => run(removeLineCut, at)}>
+        {t('cut-remove')}
+      </button>
+    </div>
+  )
+}
+
 function CutCard({ option, cut }: CutProps) {
   const format = useFormat()
   const isSelected = useStore(
@@ -91,6 +113,7 @@ function CutCard({ option, cut }: CutProps) {
           waste: t(`cut-waste-${cut.wasteSide}`),
         })}
       </p>
+      <LineActions option={option} cutId={cut.cutId} />
     </li>
   )
 }

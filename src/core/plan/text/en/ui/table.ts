@@ -65,6 +65,8 @@ export const tableTexts = {
   'cut-at-near': 'Along the near side',
   'cut-own-line': 'Line of its own',
   'cut-earlier': 'Earlier',
+  'cut-other-waste': 'Kerf from the other side',
+  'cut-remove': 'Remove this cut',
   'cut-column-point': 'Point',
   'cut-column-along': 'Along',
   'cut-column-off': 'Off the datum',
