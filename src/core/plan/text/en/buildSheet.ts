@@ -4,7 +4,7 @@ export const buildSheetTexts = {
   sheetTitleWork: 'Order of work',
   sheetTitleShopping: 'Shopping list',
   sheetTitleQuote: 'Quote',
-  sheetTitleMakersQuote: 'Quote, inside figures',
+  sheetTitleMakersQuote: 'Maker’s quote',
 
   sheetFormNone: 'No side needs a form here.',
   sheetFormFits: 'These sheets do not hold all parts: add a sheet to the list.',

@@ -12,7 +12,7 @@ export const paperTexts = {
   'sheet-kind-work': 'Order of work',
   'sheet-kind-shopping': 'Shopping list',
   'sheet-kind-quote': 'Quote, for the client',
-  'sheet-kind-makers-quote': 'Quote, inside figures',
+  'sheet-kind-makers-quote': 'Maker’s quote, with inside figures',
   'sheet-kind-approval': 'For the client to sign',
   'sheet-kind-care': 'Care, for the client',
 
