@@ -236,7 +236,7 @@ appTest('the stages fit a phone, and the pour is read and changed by touch', asy
   const row = await page
     .locator('.stages')
     .evaluate((list) => [list.scrollWidth, list.clientWidth, list.querySelectorAll('button').length])
-  expect(row[2]).toBe(7)
+  expect(row[2]).toBe(10)
   expect(row[0] ?? 0).toBeLessThanOrEqual(row[1] ?? 0)
   const wide = await page.evaluate(() => document.documentElement.scrollWidth)
   expect(wide).toBeLessThanOrEqual(390)
