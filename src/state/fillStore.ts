@@ -23,3 +23,6 @@ interface FillState {
 export const fillStore = createStore<FillState>(() => ({ entry: null, shown: null }))
 
 export const showProposal = (shown: FillState['shown']): void => fillStore.setState({ shown })
+
+/** What was found has been taken up: it says nothing of the gaps that are left. */
+export const forgetFill = (): void => fillStore.setState({ entry: null, shown: null })

@@ -4,7 +4,7 @@ import type { Option } from '../../../core/plan'
 import { degreesToRadians, radiansToDegrees } from '../../../core/units'
 import { idsForPieces, keepFill } from '../../../state/commands'
 import { askFill, cancelFill } from '../../../state/fillDesk'
-import { type FillEntry, showProposal } from '../../../state/fillStore'
+import { type FillEntry, forgetFill, showProposal } from '../../../state/fillStore'
 import { newId } from '../../../state/newId'
 import { run } from '../../../state/run'
 import { setView } from '../../../state/sessionStore'
@@ -97,6 +97,7 @@ function Proposals({ option, question, finding: { proposals } }: FindingProps) {
     const { pieces } = chosen
     const ids = Array.from({ length: idsForPieces(pieces) }, newId)
     run(keepFill, { optionId: option.id, slabId: question.slabId, pieces, ids })
+    forgetFill()
     setView('table')
   }
   return (
