@@ -8,10 +8,9 @@ import { useStageMarks } from '../stages/useStageMarks'
 import { t, withTexts } from '../text/t'
 import { IssueList } from './IssueList'
 import { MoreInputs } from './pour/MoreInputs'
-import { TablePanel } from './TablePanel'
 import { useIssues, useStageIssues } from './useIssues'
 
-/** Each stage's panel comes when it is first wanted; the table's is there at once, with its answer. */
+/** Each stage's panel comes when it is first wanted; the picture and the figures that decide are there before it. */
 const LATER = {
   slabs: async () => {
     const { SlabsPanel } = await withTexts(import('./cover/SlabsPanel'), import('../text/coverTexts'))
@@ -29,7 +28,14 @@ const LATER = {
     const { EdgePanel } = await withTexts(import('./EdgePanel'), import('../text/slabTexts'))
     return { default: EdgePanel }
   },
-  cuts: async () => ({ default: (await import('./CutsPanel')).CutsPanel }),
+  table: async () => {
+    const { TablePanel } = await withTexts(import('./TablePanel'), import('../text/tableTexts'))
+    return { default: TablePanel }
+  },
+  cuts: async () => {
+    const { CutsPanel } = await withTexts(import('./CutsPanel'), import('../text/tableTexts'))
+    return { default: CutsPanel }
+  },
   pour: async () => {
     const { PourPanel } = await withTexts(import('./pour/PourPanel'), import('../text/pourTexts'))
     return { default: PourPanel }
@@ -37,7 +43,11 @@ const LATER = {
   form: async () => ({ default: (await import('./build/FormPanel')).FormPanel }),
   price: async () => ({ default: (await import('./build/PricePanel')).PricePanel }),
   paper: async () => {
-    const { PaperPanel } = await withTexts(import('./PaperPanel'), import('../text/paperTexts'))
+    const { PaperPanel } = await withTexts(
+      import('./PaperPanel'),
+      import('../text/paperTexts'),
+      import('../text/tableTexts'),
+    )
     return { default: PaperPanel }
   },
 } as const
@@ -47,7 +57,7 @@ const PANELS: Readonly<Record<StageName, React.ComponentType>> = {
   photo: lazy(LATER.photo),
   scale: lazy(LATER.scale),
   trace: lazy(LATER.trace),
-  table: TablePanel,
+  table: lazy(LATER.table),
   cuts: lazy(LATER.cuts),
   pour: lazy(LATER.pour),
   form: lazy(LATER.form),

@@ -19,15 +19,14 @@ export function bringTexts(later: Partial<Catalogue>): void {
 
 /**
  * A part of the screen and its words, fetched together.
- * @param words a module of this folder; see core/plan/text
+ * @param words modules of this folder; see core/plan/text
  */
 export async function withTexts<P>(
   part: Promise<P>,
-  words: Promise<{ readonly texts: Partial<Catalogue> }>,
+  ...words: readonly Promise<{ readonly texts: Partial<Catalogue> }>[]
 ): Promise<P> {
-  const [loaded, { texts: later }] = await Promise.all([part, words])
-  bringTexts(later)
-  return loaded
+  for (const { texts: later } of await Promise.all(words)) bringTexts(later)
+  return part
 }
 
 /**

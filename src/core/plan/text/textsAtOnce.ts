@@ -1,7 +1,6 @@
 import { commandTexts } from './en/commands'
 import { canvasTexts } from './en/ui/canvas'
 import { keepingTexts } from './en/ui/keeping'
-import { tableTexts } from './en/ui/table'
 import { traceTexts } from './en/ui/trace'
 import { workbenchTexts } from './en/ui/workbench'
 
@@ -9,7 +8,6 @@ import { workbenchTexts } from './en/ui/workbench'
 export const textsAtOnce = {
   ...commandTexts,
   ...workbenchTexts,
-  ...tableTexts,
   ...traceTexts,
   ...canvasTexts,
   ...keepingTexts,

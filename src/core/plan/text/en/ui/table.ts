@@ -1,9 +1,5 @@
 /** The stages Table, Cuts & offcuts and Paper. */
 export const tableTexts = {
-  'side-start': 'start',
-  'side-end': 'end',
-  'side-far': 'far side',
-  'side-near': 'near side',
   'side-name-start': 'Start',
   'side-name-end': 'End',
   'side-name-far': 'Far side',
@@ -70,9 +66,6 @@ export const tableTexts = {
   'cut-column-point': 'Point',
   'cut-column-along': 'Along',
   'cut-column-off': 'Off the datum',
-  'offset-left': ({ offset }: { offset: string }) => `${offset} left`,
-  'offset-right': ({ offset }: { offset: string }) => `${offset} right`,
-  'offset-none': 'on the datum',
   'cut-from': 'from',
   'cut-to': 'to',
   'cut-check': ({ from, end, distance }: { from: string; end: string; distance: string }) =>
@@ -89,7 +82,6 @@ export const tableTexts = {
   'pieces-kerf': 'Lost to the saw',
   'pieces-left-over': 'Left over of the slab',
   'piece-about': ({ length, width }: { length: string; width: string }) => `about ${length} × ${width}`,
-  'piece-of-table': 'Wood of the table',
   'piece-lay': 'Lay into the gap',
   'piece-use-table': 'stays in the table',
   'piece-use-placed': 'in the gap',

@@ -1,0 +1,1 @@
+export { tableTexts as texts } from '../../core/plan'
