@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react'
 import { useStore } from 'zustand'
 import { sessionStore } from '../../state/sessionStore'
 import { MarkIcon } from '../icons'
@@ -11,10 +12,16 @@ import { useStageMarks } from './useStageMarks'
 export function StageBar() {
   const marks = useStageMarks()
   const current = useStore(sessionStore, (session) => session.stage)
+  const row = useRef<HTMLOListElement>(null)
+  // A phone has room for half of the row: the stage that is open stays in sight.
+  useEffect(() => {
+    const open = row.current?.querySelector('[aria-current]')
+    open?.scrollIntoView?.({ inline: 'center', block: 'nearest' })
+  }, [current])
   return (
     <div className="stage-bar">
       <nav aria-label={t('stages-label')}>
-        <ol className="stages">
+        <ol className="stages" ref={row}>
           {STAGE_NAMES.map((stage) => (
             <li key={stage}>
               <button
