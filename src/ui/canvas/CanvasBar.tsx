@@ -1,5 +1,5 @@
 import { useStore } from 'zustand'
-import { type ReactNode, useEffect, useState } from 'react'
+import { lazy, type ReactNode, Suspense, useEffect, useState } from 'react'
 import { formatNumber } from '../../core/units'
 import { announcementStore } from '../a11y/announce'
 import { t } from '../text/t'
@@ -13,7 +13,11 @@ import { zoomBy, ZOOM_STEP } from './keyInput'
 import { LEAST_LINE_POINTS } from './tools/line/lineTool'
 import { LEAST_RING_POINTS } from './tools/trace/drawing'
 import type { Scene } from './tools/toolTypes'
-import { TracingBar } from './TracingBar'
+
+const TracingBar = lazy(async () => {
+  const { TracingBar: loaded } = await import('./TracingBar')
+  return { default: loaded }
+})
 
 interface Props {
   readonly scene: Scene
@@ -39,7 +43,11 @@ export function CanvasBar({ scene }: Props) {
         )}
         <CrossPart />
         <TracePart scene={scene} unfinished={unfinished} />
-        <TracingBar scene={scene} />
+        {scene.stage === 'trace' && (
+          <Suspense fallback={null}>
+            <TracingBar scene={scene} />
+          </Suspense>
+        )}
         <PiecePart scene={scene} />
       </div>
       <ZoomPart />

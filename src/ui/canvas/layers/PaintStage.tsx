@@ -1,8 +1,10 @@
-import Konva from 'konva/lib/Core'
+import { Layer } from 'konva/lib/Layer'
+import { Shape } from 'konva/lib/Shape'
+import { Stage } from 'konva/lib/Stage'
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useState } from 'react'
 import type { Brush } from './paint'
 
-const StageContext = createContext<Konva.Stage | null>(null)
+const StageContext = createContext<Stage | null>(null)
 
 interface StageProps {
   readonly width: number
@@ -15,9 +17,9 @@ interface StageProps {
  * reconciler to the first load, for three kinds of nodes.
  */
 export function PaintStage({ width, height, children }: StageProps) {
-  const [stage, setStage] = useState<Konva.Stage | null>(null)
+  const [stage, setStage] = useState<Stage | null>(null)
   const holdStage = useCallback((container: HTMLDivElement) => {
-    const made = new Konva.Stage({ container, listening: false })
+    const made = new Stage({ container, listening: false })
     setStage(made)
     return () => {
       setStage(null)
@@ -38,9 +40,9 @@ interface LayerProps {
   readonly paint: (brush: Brush) => void
 }
 
-function makeLayer(): { readonly layer: Konva.Layer; readonly shape: Konva.Shape } {
-  const layer = new Konva.Layer({ listening: false })
-  const shape = new Konva.Shape({ listening: false, perfectDrawEnabled: false })
+function makeLayer(): { readonly layer: Layer; readonly shape: Shape } {
+  const layer = new Layer({ listening: false })
+  const shape = new Shape({ listening: false, perfectDrawEnabled: false })
   layer.add(shape)
   return { layer, shape }
 }

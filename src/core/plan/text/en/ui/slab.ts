@@ -1,3 +1,5 @@
+import { counted } from '../counted'
+
 /** The stages Photo, Size and Edge. */
 export const slabTexts = {
   'photo-slab': 'The slab',
@@ -193,4 +195,28 @@ export const slabTexts = {
   'edge-point-along': 'Along the datum',
   'edge-point-off': 'Off the datum',
   'edge-point-delete': 'Delete point',
+  'mend-title': 'Mend the line',
+  'mend-note': 'For the outline and for everything traced within it. Each is one step of undo.',
+  'thin-tolerance': 'Thin the outline to within',
+  'thin-do': 'Thin it',
+  'thin-would': ({ before, after, change }: { before: string; after: string; change: string }) =>
+    `${before} points become ${after}; the area changes by ${change}.`,
+  'thin-nothing': 'No point can be left out within that.',
+  'find-title': 'Find the edge',
+  'find-note':
+    'Draw one stroke along the wood: the outline is proposed, and more strokes correct it. Nothing is in the job until you accept it.',
+  'find-again': 'Find it anew',
+  'find-note-again': 'A proposal takes the place of the outline only when you accept it.',
+  'find-strokes': ({ count }: { readonly count: number }) => `${counted(count, 'stroke', 'strokes')} drawn.`,
+  'find-points': ({ count }: { readonly count: number }) => `Outline proposed with ${count} points.`,
+  'find-looking': 'Looking for the edge …',
+  'find-follow': 'Follow the edge by hand',
+  'find-by-points': 'Tap point by point',
+  'voids-find': 'Look for voids and cracks',
+  'voids-note':
+    'Dark places within the outline are proposed; a dark knot may be among them, and a void with light walls may be missing.',
+  'voids-none': 'Nothing was found that looks like a void. Trace it by hand where there is one.',
+  'voids-left': ({ count }: { readonly count: number }) =>
+    `${counted(count, 'proposal', 'proposals')} to judge:`,
+  'voids-decline-all': 'Decline all that are left',
 } as const

@@ -1,5 +1,4 @@
-const counted = (count: number, one: string, many: string): string =>
-  count === 1 ? `1 ${one}` : `${count} ${many}`
+import { counted } from '../counted'
 
 /** Finding, following and mending the edge, on the picture and beside it. */
 export const traceTexts = {
@@ -19,14 +18,7 @@ export const traceTexts = {
   'canvas-hint-straighten': 'Tap the two ends of a stretch that is straight, such as a sawn end.',
   'canvas-hint-redraw':
     'Tap the line where the new stretch begins, lead it, and tap the line again where it ends.',
-  'mend-title': 'Mend the line',
-  'mend-note': 'For the outline and for everything traced within it. Each is one step of undo.',
   'push-size': 'Size of the round tool',
-  'thin-tolerance': 'Thin the outline to within',
-  'thin-do': 'Thin it',
-  'thin-would': ({ before, after, change }: { before: string; after: string; change: string }) =>
-    `${before} points become ${after}; the area changes by ${change}.`,
-  'thin-nothing': 'No point can be left out within that.',
   'canvas-hint-proposals': 'Tap a proposal; accept it as a void, or decline it.',
   'canvas-hint-follow':
     'Tap a point on the edge and move along it: the line clings to it. A tap pins it, Shift goes straight, Enter closes it.',
@@ -41,24 +33,6 @@ export const traceTexts = {
   'proposal-decline': 'Decline',
   'proposal-name': ({ number }: { readonly number: string }) => `Proposal ${number}`,
 
-  'find-title': 'Find the edge',
-  'find-note':
-    'Draw one stroke along the wood: the outline is proposed, and more strokes correct it. Nothing is in the job until you accept it.',
-  'find-again': 'Find it anew',
-  'find-note-again': 'A proposal takes the place of the outline only when you accept it.',
-  'find-strokes': ({ count }: { readonly count: number }) => `${counted(count, 'stroke', 'strokes')} drawn.`,
-  'find-points': ({ count }: { readonly count: number }) => `Outline proposed with ${count} points.`,
-  'find-looking': 'Looking for the edge …',
-  'find-follow': 'Follow the edge by hand',
-  'find-by-points': 'Tap point by point',
-
-  'voids-find': 'Look for voids and cracks',
-  'voids-note':
-    'Dark places within the outline are proposed; a dark knot may be among them, and a void with light walls may be missing.',
-  'voids-none': 'Nothing was found that looks like a void. Trace it by hand where there is one.',
-  'voids-left': ({ count }: { readonly count: number }) =>
-    `${counted(count, 'proposal', 'proposals')} to judge:`,
-  'voids-decline-all': 'Decline all that are left',
   'proposal-void': ({ number }: { readonly number: string }) => `Proposal ${number}: a hole`,
   'proposal-crack': ({ number }: { readonly number: string }) => `Proposal ${number}: a crack`,
 
