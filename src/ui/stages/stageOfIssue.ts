@@ -14,6 +14,7 @@ const STAGE_OF_SUBJECT: Readonly<Record<string, StageName>> = {
   focal: 'scale',
   outline: 'trace',
   void: 'trace',
+  later: 'photo',
   stations: 'trace',
   table: 'table',
   cut: 'cuts',
