@@ -228,25 +228,39 @@ appTest('figures that cannot be are named, and what does not need them stays', a
   expect(text).toContain(holdDown[0]?.pieceName)
 })
 
-appTest('the stages fit a phone, and the pour is read and changed by touch', async ({ phone }) => {
-  const hand = fingerHand(phone.page)
-  const { page } = phone
-  await openPour(hand)
-  await hand.press(page.getByRole('button', { name: 'Pull the panel up' }))
-  const row = await page
-    .locator('.stages')
-    .evaluate((list) => [list.scrollWidth, list.clientWidth, list.querySelectorAll('button').length])
-  expect(row[2]).toBe(10)
-  expect(row[0] ?? 0).toBeLessThanOrEqual(row[1] ?? 0)
-  const wide = await page.evaluate(() => document.documentElement.scrollWidth)
-  expect(wide).toBeLessThanOrEqual(390)
-  await saveScreenshot(page, 'pour phone')
-  await hand.press(page.getByRole('radio', { name: 'Fans' }))
-  await settled(page)
-  await checkPours(page, pourOf(demoPlan({ air: 'fans' })))
-  await page.locator('.heat-lines').scrollIntoViewIfNeeded()
-  await saveScreenshot(page, 'pour phone chart')
-})
+appTest(
+  'the stages can be reached on a phone, and the pour is read and changed by touch',
+  async ({ phone }) => {
+    const hand = fingerHand(phone.page)
+    const { page } = phone
+    await openPour(hand)
+    await hand.press(page.getByRole('button', { name: 'Pull the panel up' }))
+    const row = await page.locator('.stages').evaluate((list) => {
+      const stages = [...list.querySelectorAll('button')]
+      const open = list.querySelector('[aria-current]')?.getBoundingClientRect()
+      return {
+        count: stages.length,
+        narrowest: Math.min(...stages.map((stage) => stage.getBoundingClientRect().width)),
+        openFrom: open?.left ?? -1,
+        openTo: open?.right ?? Infinity,
+        width: list.clientWidth,
+      }
+    })
+    // The row is longer than a phone is wide: each stage has room for a finger, and the open one is in sight.
+    expect(row.count).toBe(10)
+    expect(row.narrowest).toBeGreaterThanOrEqual(44)
+    expect(row.openFrom).toBeGreaterThanOrEqual(0)
+    expect(row.openTo).toBeLessThanOrEqual(row.width)
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth)
+    expect(wide).toBeLessThanOrEqual(390)
+    await saveScreenshot(page, 'pour phone')
+    await hand.press(page.getByRole('radio', { name: 'Fans' }))
+    await settled(page)
+    await checkPours(page, pourOf(demoPlan({ air: 'fans' })))
+    await page.locator('.heat-lines').scrollIntoViewIfNeeded()
+    await saveScreenshot(page, 'pour phone chart')
+  },
+)
 
 /**
  * Places where two answers differ. Browser and Node are engines of different years whose exponentials differ in the

@@ -26,11 +26,14 @@ const savedJob = z.object({
   slabs: z.array(
     z.object({
       capture: z.object({
-        traces: z.array(
-          z.object({
-            meaning: z.object({ kind: z.string() }),
-            ringPx: z.array(z.tuple([z.number(), z.number()])),
-          }),
+        // A slab measured by tape has none.
+        traces: z.optional(
+          z.array(
+            z.object({
+              meaning: z.object({ kind: z.string() }),
+              ringPx: z.array(z.tuple([z.number(), z.number()])),
+            }),
+          ),
         ),
       }),
     }),
