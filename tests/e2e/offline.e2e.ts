@@ -119,6 +119,9 @@ test('a newer version is announced and comes when asked for; the job is saved fi
   const other = await openAt(server, { beside: app })
   publishNext(server)
   await app.page.reload()
+  // The message about the other window comes first, and goes when it has been read.
+  await app.page.getByText('open in another window too').waitFor()
+  await app.page.getByRole('button', { name: /Close this message/ }).click()
   const ready = app.page.getByText('A newer version of Waneline is ready')
   await ready.waitFor()
   const name = app.page.getByRole('textbox', { name: 'Name of this job' })
@@ -152,13 +155,14 @@ test('a host that is half-way through an update is not kept, and the next whole 
     app.page.evaluate(
       async () => (await navigator.serviceWorker.getRegistration())?.active instanceof ServiceWorker,
     )
-  await expect.poll(() => server.asked.filter((path) => path.endsWith('icon-512.png')).length).toBe(2)
+  const iconAsked = (): number => server.asked.filter((path) => path.endsWith('icon-512.png')).length
+  await expect.poll(iconAsked, { timeout: 30_000 }).toBe(2)
   await app.page.waitForTimeout(1_000)
   expect(await isKept()).toBe(false)
   expect(await app.page.evaluate(() => caches.keys())).toEqual([])
   server.replace('icon-512.png', readFileSync(inRoot('dist', 'icon-512.png')))
   await app.page.reload()
-  await expect.poll(isKept).toBe(true)
+  await expect.poll(isKept, { timeout: 30_000 }).toBe(true)
 })
 
 test('the page’s policy lets nothing out and runs nothing that came in', async () => {
