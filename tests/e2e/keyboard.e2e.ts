@@ -5,16 +5,8 @@ import { appTest } from '../support/appTest'
 import { button, field, marksOf, stage, startWithPhoto } from '../support/bench'
 import { keyboardHand, tabTo } from '../support/keyboardHand'
 import { readTruth } from '../support/truth'
-import {
-  checkAgainstTruth,
-  fillWithOffcut,
-  JOBS,
-  layTable,
-  marksIn,
-  photoPath,
-  printCutSheet,
-  tapedIn,
-} from '../support/wholeJob'
+import { checkAgainstTruth, fillWithOffcut, JOBS, layTable, printCutSheet } from '../support/wholeJob'
+import { demoPhotoPath, markPlaces, tapeReadings } from '../support/sizeSteps'
 
 /** How finely the edge is followed, photo px. */
 const SIMPLIFY_PX = 3
@@ -72,17 +64,17 @@ appTest(
     const { page } = desktop
     const hand = keyboardHand(page)
     const truth = readTruth(job.photo)
-    await startWithPhoto(hand, photoPath(job.photo))
+    await startWithPhoto(hand, demoPhotoPath(job.photo))
     await hand.press(stage(hand, /^Photo/))
     await hand.type(field(hand, 'Thickness as it lies'), String(truth.slab.thickness_mm))
     await hand.press(stage(hand, /^Size/))
     await hand.press(button(hand, /^(Place a mark|Mark)$/))
     const cross = await crossFromCorner(page)
-    for (const [n, px] of marksIn(truth).entries()) {
+    for (const [n, px] of markPlaces(truth).entries()) {
       await cross.setPointAt([px[0], px[1]])
       await expect.poll(async () => (await marksOf(hand)).length).toBe(n + 1)
     }
-    for (const [names, lengthMm] of tapedIn(truth)) {
+    for (const [names, lengthMm] of tapeReadings(truth)) {
       await hand.type(field(hand, `Taped distance ${names}`), String(lengthMm))
     }
     await hand.press(stage(hand, /^Edge/))

@@ -1,11 +1,11 @@
-import { fileURLToPath } from 'node:url'
 import type { Page } from 'playwright-core'
 import { expect } from 'vitest'
 import { type Point, pointDistanceMm, ringAreaMm2, simplifyRing } from '../../src/core/geometry'
-import { button, field, listedPoints, marksOf, screenFromPhoto, stage, startWithPhoto } from './bench'
+import { button, field, listedPoints, screenFromPhoto, stage, startWithPhoto } from './bench'
 import { saveScreenshot } from './browser'
 import type { Hand } from './hand'
 import { printToPdf, readPdf, savePdf } from './pdf'
+import { demoPhotoPath, markPlaces, placeMarks, tapeReadings, typeTape } from './sizeSteps'
 import { type PagePoint, touchGesture, touchPinch } from './touch'
 import { type PhotoTruth, readTruth } from './truth'
 
@@ -29,56 +29,6 @@ export const JOBS: readonly Job[] = [
 
 export const MOUSE: Tapping = { leastSpacingPx: 9, zoom: 1, simplifyPhotoPx: 2 }
 export const FINGER: Tapping = { leastSpacingPx: 15, zoom: 5, simplifyPhotoPx: 2 }
-
-export const photoPath = (name: string): string =>
-  fileURLToPath(new URL(`../photos/${name}.jpg`, import.meta.url))
-
-/** The truth's own places of the marks, as a careful maker's taps. */
-export function marksIn(truth: PhotoTruth): readonly Point[] {
-  const reference = truth.references.find((found) => found.type === 'discs' || found.type === 'crosses')
-  if (reference === undefined || !('centers_px' in reference)) throw new Error('no marks in this photo')
-  return reference.centers_px
-}
-
-export function tapedIn(truth: PhotoTruth): readonly (readonly [names: string, lengthMm: number])[] {
-  const reference = truth.references.find((found) => 'pair_distances_mm' in found)
-  if (reference === undefined || !('pair_distances_mm' in reference)) throw new Error('no distances')
-  // A tape is read to the whole millimetre.
-  return Object.entries(reference.pair_distances_mm).map(([pair, mm]) => [
-    pair.replace(/\d/g, (digit) => 'ABCD'[Number(digit) - 1] ?? '?').replace('-', ' – '),
-    Math.round(mm),
-  ])
-}
-
-/** A mark dragged to its place as the picture lies now; zoomed in, a screen pixel is a fraction of the photo's. */
-async function dragMark(hand: Hand, index: number, px: Point): Promise<void> {
-  const toScreen = await screenFromPhoto(hand)
-  const mark = (await marksOf(hand))[index]
-  if (mark === undefined) throw new Error('a mark is missing')
-  await hand.drag(mark.screen, toScreen([px[0], px[1]]))
-}
-
-async function setScale(hand: Hand, truth: PhotoTruth): Promise<void> {
-  await hand.press(stage(hand, /^Size/))
-  await hand.press(button(hand, /^(Place a mark|Mark)$/))
-  const canvas = await hand.page.locator('.slab-canvas-host').boundingBox()
-  if (canvas === null) throw new Error('no canvas')
-  // Two taps anywhere tell how the picture lies; these two marks are then dragged to where they belong.
-  const at = (x: number, y: number) => ({ x: canvas.x + canvas.width * x, y: canvas.y + canvas.height * y })
-  await hand.tapAt(at(0.4, 0.45))
-  await expect.poll(async () => (await marksOf(hand)).length).toBe(1)
-  await hand.tapAt(at(0.62, 0.55))
-  await expect.poll(async () => (await marksOf(hand)).length).toBe(2)
-  const places = marksIn(truth)
-  for (const [index, px] of places.entries()) {
-    if (index >= 2) await hand.tapAt((await screenFromPhoto(hand))([px[0], px[1]]))
-    else await dragMark(hand, index, px)
-  }
-  await expect.poll(async () => (await marksOf(hand)).length).toBe(4)
-  for (const [names, lengthMm] of tapedIn(truth)) {
-    await hand.type(field(hand, `Taped distance ${names}`), String(lengthMm))
-  }
-}
 
 /** Points along a ring that are far enough apart on the screen to be tapped one by one. */
 function tapsAlong(
@@ -234,10 +184,11 @@ export async function printCutSheet(hand: Hand, name: string): Promise<void> {
 /** A whole job as a maker does it: photo, size, edge, table, offcut, printed sheet; its figures held to the truth. */
 export async function doTheJob(hand: Hand, job: Job, tapping: Tapping, name: string): Promise<void> {
   const truth = readTruth(job.photo)
-  await startWithPhoto(hand, photoPath(job.photo))
+  await startWithPhoto(hand, demoPhotoPath(job.photo))
   await hand.press(stage(hand, /^Photo/))
   await hand.type(field(hand, 'Thickness as it lies'), String(truth.slab.thickness_mm))
-  await setScale(hand, truth)
+  await placeMarks(hand, markPlaces(truth))
+  await typeTape(hand, tapeReadings(truth))
   await saveScreenshot(hand.page, `${name} scale`)
   await hand.press(stage(hand, /^Edge/))
   await hand.press(button(hand, /^Outline$/))

@@ -142,8 +142,8 @@ function laterScale(
 
 /**
  * Everything that was traced of the slab, in the first photo's pixels: what a later photo shows is carried there by way
- * of the slab. The last photo's outline takes the place of older ones; a place that a later photo shows again, those
- * that it meets. What was traced on a photo that has no place yet waits. Of the underside only what goes right through
+ * of the slab. The last photo's outline takes the place of older ones; voids are added to those of older photos, also
+ * where one is traced again. What was traced on a photo that has no place yet waits. Of the underside only what goes right through
  * the slab counts. Rules: PLN-14.
  */
 export function carriedTraces(

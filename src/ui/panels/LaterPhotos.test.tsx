@@ -1,8 +1,9 @@
 // @vitest-environment happy-dom
 import { cleanup, render, screen } from '@testing-library/react'
 import userEvent from '@testing-library/user-event'
-import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import { flatOption, flatPlan, flatSlab } from '../../../tests/support/flatPlan'
+import { panelsAtHand } from '../../../tests/support/panelsAtHand'
 import { addLaterPhoto } from '../../state/commands'
 import { planStore, showPlan } from '../../state/planStore'
 import { run, undo } from '../../state/run'
@@ -26,6 +27,7 @@ const photos = () => {
   return capture?.kind === 'photo' ? capture.photos : []
 }
 
+beforeAll(panelsAtHand, 180_000)
 beforeEach(() => {
   sessionStore.setState({ display: { system: 'mm' }, draft: null })
   showPlan(flatPlan(flatSlab(), flatOption(1000, 400, { xMm: 300, yMm: 100 })), { kind: 'saved', atMs: 0 })

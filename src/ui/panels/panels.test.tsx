@@ -1,8 +1,9 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/react'
 import userEvent from '@testing-library/user-event'
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest'
 import demo from '../../../demo-data/library-table/plan.json'
+import { panelsAtHand } from '../../../tests/support/panelsAtHand'
 import { parsePlan, type Plan } from '../../core/plan'
 import { setTapedDistance } from '../../state/commands'
 import { planStore, showPlan } from '../../state/planStore'
@@ -20,6 +21,7 @@ function demoPlan(): Plan {
 
 const plan = () => planStore.getState().plan
 
+beforeAll(panelsAtHand, 180_000)
 beforeEach(() => {
   sessionStore.setState({ display: { system: 'mm' }, draft: null })
   showPlan(demoPlan(), { kind: 'saved', atMs: 0 })

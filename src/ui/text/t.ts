@@ -1,14 +1,11 @@
 import { type Catalogue, textsAtOnce } from '../../core/plan'
 import { InvariantError } from '../../core/units'
+import { type Entry, sentenceOf, type ValuesOf } from './wordsOf'
 
 export type TextKey = keyof Catalogue
 
-type ValuesOf<K extends TextKey> = Catalogue[K] extends (values: infer V) => string ? [values: V] : []
-
 /** Keys of the sentences that need no values: labels, headings. */
 export type PlainKey = { [K in TextKey]: Catalogue[K] extends string ? K : never }[TextKey]
-
-type Entry = string | ((values: never) => string)
 
 const texts = new Map<string, Entry>(Object.entries(textsAtOnce))
 
@@ -35,11 +32,10 @@ export async function withTexts<P>(
  * @param values  what it speaks of, ready as text (formatted in the units shown); none for plain texts
  * @throws InvariantError when the part of the screen that it belongs to came without its words
  */
-export function t<K extends TextKey>(key: K, ...values: ValuesOf<K>): string {
+export function t<K extends TextKey>(key: K, ...values: ValuesOf<Catalogue[K]>): string {
   const entry = texts.get(key)
   if (entry === undefined) throw new InvariantError('a text is not there yet', { key })
-  // The signature above has already matched the values to this very key; the map of all entries forgets that.
-  return typeof entry === 'string' ? entry : entry(values[0] as never)
+  return sentenceOf(entry, values)
 }
 
 /** Whether a key that was made from data names a plain text of the catalogue. */

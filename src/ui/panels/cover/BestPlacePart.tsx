@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react'
+import { litresSaved } from '../../../core/layout'
 import type { Isometry } from '../../../core/geometry'
 import {
   bestPlaceTask,
@@ -82,7 +83,7 @@ function Cost({ option, bestMm2, onBack }: CostProps) {
   if (coverage === null) return null
   const lessMm2 = bestMm2 - coverage.mainInFinishedMm2
   if (Math.abs(lessMm2) < SAME_MM2) return <p role="status">{t('cover-is-best')}</p>
-  const litres = (lessMm2 * (readyValue(result?.resin)?.castThicknessMm ?? 0)) / 1e6
+  const litres = litresSaved(lessMm2, readyValue(result?.resin)?.castThicknessMm ?? 0)
   return (
     <>
       <p role="status">

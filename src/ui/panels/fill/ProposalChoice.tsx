@@ -1,6 +1,7 @@
 import type { FillProposal } from '../../../core/layout'
 import { litresSaved } from '../../../core/layout'
 import type { ResinResult } from '../../../core/plan'
+import { savedCents } from '../../../core/resin'
 import { useFormat } from '../../text/useFormat'
 import { ChoiceGroup } from '../../fields/ChoiceGroup'
 import { Figures } from '../Figures'
@@ -19,11 +20,7 @@ const nameOf = ({ virtues }: FillProposal): string => virtues.map((virtue) => ft
 export function ProposalChoice({ proposals, chosen, onChoose, resin }: Props) {
   const format = useFormat()
   const litres = resin === null ? null : litresSaved(chosen.filledMm2, resin.castThicknessMm)
-  // Packs are bought whole: what the litres cost is the mean of those that the job now needs.
-  const perLitreCents =
-    resin === null || resin.costCents === null || !(resin.mixLitres > 0)
-      ? null
-      : resin.costCents / resin.mixLitres
+  const cents = resin === null || litres === null ? null : savedCents(litres, resin)
   return (
     <>
       {proposals.length > 1 && (
@@ -39,9 +36,7 @@ export function ProposalChoice({ proposals, chosen, onChoose, resin }: Props) {
           { name: ft('of-gaps'), figure: format.share(chosen.filledShareOfVoid) },
           { name: ft('of-reachable'), figure: format.share(chosen.filledShareOfReachable) },
           ...(litres === null ? [] : [{ name: ft('saved'), figure: format.volume(litres) }]),
-          ...(litres === null || perLitreCents === null
-            ? []
-            : [{ name: ft('money'), figure: format.money(Math.round(litres * perLitreCents)) }]),
+          ...(cents === null ? [] : [{ name: ft('money'), figure: format.money(cents) }]),
           {
             name: ft('pieces'),
             figure:
