@@ -9,6 +9,7 @@ import { SelectField } from '../../fields/SelectField'
 import { TextField } from '../../fields/TextField'
 import { PanelPart } from '../PanelPart'
 import { bt } from './bt'
+import { RemovableCard } from './RemovableCard'
 import { changeCosts } from './useBuild'
 
 type OwnCost = Option['quote']['own'][number]
@@ -26,14 +27,7 @@ interface EntryProps {
 function Entry({ cost, number, set, onRemove }: EntryProps) {
   const title = cost.name === '' ? bt('costs-own-number', { number }) : cost.name
   return (
-    <li className="card">
-      <div className="row-head">
-        <strong>{title}</strong>
-        <button type="button" className="button button-small" onClick={onRemove}>
-          {bt('remove')}
-          <span className="unseen"> {title}</span>
-        </button>
-      </div>
+    <RemovableCard title={title} onRemove={onRemove}>
       <div className="field-pairs">
         <TextField label={bt('costs-name')} value={cost.name} onChange={(name) => set({ name })} />
         <SelectField<CostGroup>
@@ -54,7 +48,7 @@ function Entry({ cost, number, set, onRemove }: EntryProps) {
           onChange={(unitCents) => set({ unitCents: unitCents ?? 0 })}
         />
       </div>
-    </li>
+    </RemovableCard>
   )
 }
 

@@ -10,6 +10,7 @@ import { useFormat } from '../../text/useFormat'
 import { useShownPlan } from '../../useActive'
 import { PanelPart } from '../PanelPart'
 import { bt } from './bt'
+import { RemovableCard } from './RemovableCard'
 import { changeShop } from './useBuild'
 
 type Stock = Plan['shop']['sheets'][number]
@@ -26,14 +27,7 @@ const SIZE = { leastMm: 10, greatestMm: 20_000 }
 function Entry({ sheet, number, set, onRemove }: EntryProps) {
   const title = sheet.name === '' ? bt('stock-number', { number }) : sheet.name
   return (
-    <li className="card">
-      <div className="row-head">
-        <strong>{title}</strong>
-        <button type="button" className="button button-small" onClick={onRemove}>
-          {bt('remove')}
-          <span className="unseen"> {title}</span>
-        </button>
-      </div>
+    <RemovableCard title={title} onRemove={onRemove}>
       <TextField label={bt('stock-name')} value={sheet.name} onChange={(name) => set({ name })} />
       <div className="field-pairs">
         <LengthField
@@ -61,7 +55,7 @@ function Entry({ sheet, number, set, onRemove }: EntryProps) {
           onChange={(costCents) => set({ costCents: costCents ?? 0 })}
         />
       </div>
-    </li>
+    </RemovableCard>
   )
 }
 
